@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import weltwright.sheath.pattern.Piece;
+import weltwright.units.MeasureUnit;
 
 /**
  * Words how the layers of a seam are glued to one another before they are sewn.
@@ -28,16 +29,16 @@ final class Gluing {
     }
 
     /** Returns the width that is glued, from the edge or past the stitches. */
-    static String reach(Join join) {
+    static String reach(Join join, MeasureUnit unit) {
         if (!join.stack()) {
-            return text("up to %.0f mm past the stitches", Math.ceil(join.fromEdgeMm()));
+            return text("up to %s past the stitches", unit.format(Math.ceil(join.fromEdgeMm()), 0));
         }
         return IntStream.range(0, join.pieces().size())
                 .filter(join::isInside)
                 .boxed()
                 .findFirst()
-                .map(i -> text("%.0f mm wide from the edge, as the welt", widthMm(join, i)))
-                .orElse(text("%.0f mm wide from the edge", Math.ceil(join.fromEdgeMm())));
+                .map(i -> text("%s wide from the edge, as the welt", unit.format(widthMm(join, i), 0)))
+                .orElse(text("%s wide from the edge", unit.format(Math.ceil(join.fromEdgeMm()), 0)));
     }
 
     /** Returns the mean width of a strip: its area over its length. */

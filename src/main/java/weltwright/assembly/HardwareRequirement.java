@@ -9,7 +9,7 @@ import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.PlacedHardware;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 
 /**
  * The hardware needed for one purpose in a sheath.
@@ -28,19 +28,19 @@ public record HardwareRequirement(
         warnings = List.copyOf(warnings);
     }
 
-    static List<HardwareRequirement> of(Pattern pattern) {
-        HoleSpacing spacing = new HoleSpacing(pattern);
+    static List<HardwareRequirement> of(Pattern pattern, MeasureUnit unit) {
+        HoleSpacing spacing = new HoleSpacing(pattern, unit);
         return pattern.fastenings().stream()
-                .map(fastening -> of(fastening, spacing))
+                .map(fastening -> of(fastening, spacing, unit))
                 .toList();
     }
 
-    private static HardwareRequirement of(PlacedHardware fastening, HoleSpacing spacing) {
+    private static HardwareRequirement of(PlacedHardware fastening, HoleSpacing spacing, MeasureUnit unit) {
         double punch = 0;
         List<String> warnings = new ArrayList<>();
         if (fastening.hardware() instanceof Fastener fastener) {
             punch = fastener.punchMm();
-            gripWarning(fastener, fastening.stackMm()).ifPresent(warnings::add);
+            gripWarning(fastener, fastening.stackMm(), unit).ifPresent(warnings::add);
             warnings.addAll(spacing.warnings(fastening, fastener));
         }
         return new HardwareRequirement(
@@ -48,7 +48,7 @@ public record HardwareRequirement(
     }
 
     /** Returns a sentence where the leather is too thin or too thick for a fastener. */
-    static Optional<String> gripWarning(Fastener fastener, double stackMm) {
+    static Optional<String> gripWarning(Fastener fastener, double stackMm, MeasureUnit unit) {
         if (fastener.grips(stackMm)) {
             return Optional.empty();
         }
@@ -56,9 +56,9 @@ public record HardwareRequirement(
         return Optional.of(text(
                 "The %s holds leather of %s to %s, and here it is %s: %s.",
                 fastener.name(),
-                new Length(fastener.gripFromMm()).inMillimetres(),
-                new Length(fastener.gripToMm()).inMillimetres(),
-                new Length(stackMm).inMillimetres(),
+                unit.format(fastener.gripFromMm()),
+                unit.format(fastener.gripToMm()),
+                unit.format(stackMm),
                 thin
                         ? "too thin. Take a shorter post, or put a washer of leather under the cap"
                         : "too thick. Take a longer post, or skive the leather there"));

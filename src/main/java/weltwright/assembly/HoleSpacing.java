@@ -13,6 +13,7 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
+import weltwright.units.MeasureUnit;
 
 /**
  * Checks the distances of holes for hardware from one another, from other holes and from the edges of a piece.
@@ -25,8 +26,11 @@ final class HoleSpacing {
     private static final double CLEARANCE_MM = 1;
 
     private final Pattern pattern;
+    private final MeasureUnit unit;
 
-    HoleSpacing(Pattern pattern) {
+    /** @param unit of lengths in the sentences */
+    HoleSpacing(Pattern pattern, MeasureUnit unit) {
+        this.unit = unit;
         this.pattern = pattern;
     }
 
@@ -54,7 +58,7 @@ final class HoleSpacing {
                 .toList();
     }
 
-    private static Optional<String> edge(Piece piece, Fastener fastener, List<Point> own) {
+    private Optional<String> edge(Piece piece, Fastener fastener, List<Point> own) {
         Geometry cut = piece.outline().lineString();
         double least = own.stream()
                 .mapToDouble(p -> cut.distance(cut.getFactory().createPoint(p.coordinate())))
@@ -63,8 +67,11 @@ final class HoleSpacing {
         return least >= fastener.leastToEdgeMm() - 1e-6
                 ? Optional.empty()
                 : Optional.of(text(
-                        "In the %s a hole for the %s is %.1f mm from the edge; it wants at least %.1f mm.",
-                        piece.name(), fastener.name(), least, fastener.leastToEdgeMm()));
+                        "In the %s a hole for the %s is %s from the edge; it wants at least %s.",
+                        piece.name(),
+                        fastener.name(),
+                        unit.format(least, 1),
+                        unit.format(fastener.leastToEdgeMm(), 1)));
     }
 
     private Optional<String> nearest(Piece piece, Fastener fastener, List<Point> own) {
@@ -80,12 +87,12 @@ final class HoleSpacing {
                     lacking = wanted - apart;
                     words = text(
                             alike
-                                    ? "In the %s two holes for the %s are %.1f mm apart; they want at least %.1f mm."
-                                    : "In the %s a hole for the %s is %.1f mm from another hole; it wants at least %.1f mm.",
+                                    ? "In the %s two holes for the %s are %s apart; they want at least %s."
+                                    : "In the %s a hole for the %s is %s from another hole; it wants at least %s.",
                             piece.name(),
                             fastener.name(),
-                            apart,
-                            wanted);
+                            unit.format(apart, 1),
+                            unit.format(wanted, 1));
                 }
             }
         }

@@ -37,7 +37,7 @@ final class JoinOperations {
         Seam seam = join.seam().orElseThrow();
         SeamTools tools = new SeamTools(seam);
         Operation glue = work.add(Operation.of(JOIN, GLUE, join.pieceNames(), Gluing.of(join))
-                .with("contact cement", Gluing.reach(join))
+                .with("contact cement", Gluing.reach(join, work.unit))
                 .noting(Gluing.HOW)
                 .taking(8)
                 .thenWaiting(WaitingTimes.CEMENT_DRIES_MIN));
@@ -50,7 +50,7 @@ final class JoinOperations {
                                 "Sew the %s: %d stitches, and %d back at each end",
                                 join.name(), seam.stitchCount(), seam.backStitches()))
                 .with(
-                        text("2 needles %s, awl %.1f mm", tools.needle(), tools.awlWidthMm()),
+                        text("2 needles %s, awl %s", tools.needle(), work.unit.format(tools.awlWidthMm(), 1)),
                         text("%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
                 .taking(WorkRate.SEW_STITCHES.minutes(sewn)));
         join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
@@ -111,7 +111,7 @@ final class JoinOperations {
                                                 counted(fastening),
                                                 on,
                                                 fastening.covered() ? ", their flat heads inside" : ""))
-                                .with("setter, anvil", text("through %.1f mm", fastening.stackMm()))
+                                .with("setter, anvil", text("through %s", work.unit.format(fastening.stackMm(), 1)))
                                 .noting("Wear glasses.")
                                 .taking(2 + 2.0 * fastening.count());
                     case SNAP ->

@@ -10,12 +10,17 @@ import java.util.Set;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
+import weltwright.units.MeasureUnit;
 
 /** Collects operations and constraints, with an index of those that later ones refer to. */
 final class OperationCollector {
     final Pattern pattern;
     final List<Join> joins;
     final List<LeatherEdge> edges;
+
+    /** Of lengths in texts. */
+    final MeasureUnit unit;
+
     final List<Operation> operations = new ArrayList<>();
     final Set<OperationConstraint> constraints = new LinkedHashSet<>();
 
@@ -40,10 +45,11 @@ final class OperationCollector {
     /** The operation that fixes a join (stitches, rivets), by join. */
     final Map<String, Operation> fixings = new LinkedHashMap<>();
 
-    OperationCollector(Pattern pattern, List<Join> joins, List<LeatherEdge> edges) {
+    OperationCollector(Pattern pattern, List<Join> joins, List<LeatherEdge> edges, MeasureUnit unit) {
         this.pattern = pattern;
         this.joins = joins;
         this.edges = edges;
+        this.unit = unit;
     }
 
     Operation add(Operation operation) {

@@ -15,6 +15,7 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.SheathDimension;
+import weltwright.units.MeasureUnit;
 
 /**
  * Drafts the operations for a pattern and their constraints, from its pieces, joins and edges. The order in which they
@@ -29,8 +30,8 @@ final class OperationDraft {
         all = work.pattern.pieces().stream().map(Piece::name).toList();
     }
 
-    static OperationOrder order(Pattern pattern, List<Join> joined, List<LeatherEdge> edges) {
-        OperationCollector work = new OperationCollector(pattern, joined, edges);
+    static OperationOrder order(Pattern pattern, List<Join> joined, List<LeatherEdge> edges, MeasureUnit unit) {
+        OperationCollector work = new OperationCollector(pattern, joined, edges, unit);
         EdgeOperations edgeWork = new EdgeOperations(work);
         new PieceOperations(work).all();
         JoinOperations joins = new JoinOperations(work);
@@ -96,7 +97,7 @@ final class OperationDraft {
         String strap = snap.layers().get(0).piece();
         String where = work.pattern.sizes().stream()
                 .filter(size -> size.kind() == SheathDimension.Kind.STRAP_ABOVE_THROAT)
-                .map(size -> text(", its middle %.0f mm above the throat", size.lengthMm()))
+                .map(size -> text(", its middle %s above the throat", work.unit.format(size.lengthMm(), 0)))
                 .findFirst()
                 .orElse("");
         Operation cap = work.add(Operation.of(

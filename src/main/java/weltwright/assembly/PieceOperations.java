@@ -59,7 +59,7 @@ final class PieceOperations {
     private void cut() {
         Map<String, List<Piece>> leathers = work.pattern.pieces().stream()
                 .collect(Collectors.groupingBy(
-                        piece -> text("leather of %.1f mm", piece.thicknessMm()),
+                        piece -> text("leather of %s", work.unit.format(piece.thicknessMm(), 1)),
                         LinkedHashMap::new,
                         Collectors.toList()));
         leathers.forEach((leather, pieces) -> {

@@ -163,7 +163,8 @@ public record Job(
         return changed().silhouette(Optional.of(adjusted)).unsure(left).build();
     }
 
-    private Silhouette adjusted(Silhouette silhouette) {
+    /** Returns a silhouette adjusted to the user's measures and spine side. */
+    Silhouette adjusted(Silhouette silhouette) {
         boolean right = spineOnLeft.isEmpty() || spineOnLeft.get() == silhouette.spineOnLeft();
         return CaliperMeasure.bentTo(right ? silhouette : silhouette.withOtherSide(), calipers);
     }

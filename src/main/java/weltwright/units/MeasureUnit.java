@@ -6,16 +6,23 @@ import java.util.Locale;
 
 /** The unit in which the user reads lengths, and in which a typed number without a unit is meant. */
 public enum MeasureUnit {
-    MILLIMETRE(LengthUnit.MILLIMETRE),
-    INCH(LengthUnit.INCH);
+    MILLIMETRE(LengthUnit.MILLIMETRE, "mm"),
+    INCH(LengthUnit.INCH, "in");
 
     /** Greatest error of a length written as a sixty-fourth of an inch where the length itself is meant. */
     private static final double EXACT_MM = 0.005;
 
     private final LengthUnit unit;
+    private final String abbreviation;
 
-    MeasureUnit(LengthUnit unit) {
+    MeasureUnit(LengthUnit unit, String abbreviation) {
         this.unit = unit;
+        this.abbreviation = abbreviation;
+    }
+
+    /** Returns "mm" or "in". */
+    public String abbreviation() {
+        return abbreviation;
     }
 
     /** Returns the unit of a number that is typed without one. */
@@ -41,6 +48,11 @@ public enum MeasureUnit {
             case 1 -> new Length(mm).inInches();
             default -> thousandths(mm);
         };
+    }
+
+    /** Formats a length as {@link #format(double, int)} does, without its unit, for a column that names it. */
+    public String figures(double mm, int decimals) {
+        return format(mm, decimals).replace(" " + abbreviation, "");
     }
 
     /**

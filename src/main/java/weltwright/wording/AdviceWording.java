@@ -1,7 +1,6 @@
 package weltwright.wording;
 
 import static weltwright.wording.Messages.BUNDLE;
-import static weltwright.wording.Messages.text;
 
 import java.util.Locale;
 import weltwright.fit.DrawCheck.Side;
@@ -11,96 +10,110 @@ import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Severity;
 import weltwright.sheath.pattern.WeltStack;
 import weltwright.sheath.spec.SheathKind;
+import weltwright.units.MeasureUnit;
 
 /** Words the advice on a pattern: what the maker should know before cutting. */
 public final class AdviceWording {
     private static final SentencesByType<Advice> SENTENCES = new SentencesByType<Advice>()
             .add(Advice.WeltThickness.class, AdviceWording::weltThickness)
-            .add(Advice.WeltAllRound.class, a -> text("advice.welt-all-round"))
-            .add(Advice.DrawnInArc.class, a -> text("advice.drawn-in-arc." + key(a.towards()), a.radiusMm()))
+            .add(Advice.WeltAllRound.class, (a, in) -> in.text("advice.welt-all-round"))
+            .add(Advice.DrawnInArc.class, (a, in) -> in.text("advice.drawn-in-arc." + key(a.towards()), a.radiusMm()))
             .add(
                     Advice.DrawnAslant.class,
-                    a -> text("advice.drawn-aslant." + key(a.towards()), Math.toDegrees(a.turnRad())))
+                    (a, in) -> in.text("advice.drawn-aslant." + key(a.towards()), Math.toDegrees(a.turnRad())))
             .add(Advice.NarrowStretch.class, AdviceWording::narrow)
             .add(
                     Advice.EdgeNearStitches.class,
-                    a -> text("advice.edge-near-stitches", a.leastMm(), place(a.atMm()), a.safeMm()))
-            .add(Advice.SeatedAtGuard.class, a -> text("advice.seated-at-guard"))
+                    (a, in) -> in.text("advice.edge-near-stitches", a.leastMm(), place(a.atMm(), in), a.safeMm()))
+            .add(Advice.SeatedAtGuard.class, (a, in) -> in.text("advice.seated-at-guard"))
             .add(Advice.OpenForGuard.class, AdviceWording::openForGuard)
-            .add(Advice.HeldByStrap.class, a -> text("advice.held-by-strap"))
+            .add(Advice.HeldByStrap.class, (a, in) -> in.text("advice.held-by-strap"))
             .add(
                     Advice.HeldByForm.class,
-                    a -> text("advice.held-by-form", a.handleMm(), a.gripMm(), a.openedMm(), a.giveMm()))
-            .add(Advice.HeldByFriction.class, a -> text("advice.held-by-friction", a.handleMm(), a.gripMm()))
-            .add(Advice.LooseThroat.class, a -> text("advice.loose-throat", a.byMm(), a.giveMm()))
-            .add(Advice.HoldsBladeAlone.class, a -> text("advice.holds-blade-alone"))
-            .add(Advice.RivetsAgainstBlade.class, a -> text("advice.rivets-against-blade"))
-            .add(Advice.TiltLeftOut.class, a -> text("advice.tilt-left-out"))
+                    (a, in) -> in.text("advice.held-by-form", a.handleMm(), a.gripMm(), a.openedMm(), a.giveMm()))
+            .add(Advice.HeldByFriction.class, (a, in) -> in.text("advice.held-by-friction", a.handleMm(), a.gripMm()))
+            .add(Advice.LooseThroat.class, (a, in) -> in.text("advice.loose-throat", a.byMm(), a.giveMm()))
+            .add(Advice.HoldsBladeAlone.class, (a, in) -> in.text("advice.holds-blade-alone"))
+            .add(Advice.RivetsAgainstBlade.class, (a, in) -> in.text("advice.rivets-against-blade"))
+            .add(Advice.TiltLeftOut.class, (a, in) -> in.text("advice.tilt-left-out"))
             .add(Advice.StaysWide.class, AdviceWording::staysWide)
-            .add(Advice.EmptyCorner.class, a -> text("advice.empty-corner", a.byMm()))
+            .add(Advice.EmptyCorner.class, (a, in) -> in.text("advice.empty-corner", a.byMm()))
             .add(Advice.PitchFitted.class, AdviceWording::pitchFitted);
 
     private AdviceWording() {}
 
-    /** The advice in one or two sentences: what, where, and what to do. Lengths are in mm. */
+    /** The advice in one or two sentences, with lengths in mm: what, where, and what to do. */
     public static String sentence(Advice advice) {
-        return SENTENCES.of(advice);
+        return sentence(advice, MeasureUnit.MILLIMETRE);
+    }
+
+    /** The advice in one or two sentences: what, where, and what to do. */
+    public static String sentence(Advice advice, MeasureUnit unit) {
+        return SENTENCES.of(advice, Messages.in(unit));
+    }
+
+    /** The sentence after the word for its severity, with lengths in mm: "Stop: ..." */
+    public static String line(Advice advice) {
+        return line(advice, MeasureUnit.MILLIMETRE);
     }
 
     /** The sentence after the word for its severity: "Stop: ..." */
-    public static String line(Advice advice) {
-        return text("advice.line", word(advice.severity()), sentence(advice));
+    public static String line(Advice advice, MeasureUnit unit) {
+        return Messages.in(unit).text("advice.line", word(advice.severity()), sentence(advice, unit));
     }
 
     /** The word for a severity. */
     public static String word(Severity severity) {
-        return text("severity." + key(severity));
+        return Messages.in(MeasureUnit.MILLIMETRE).text("severity." + key(severity));
     }
 
-    private static String openForGuard(Advice.OpenForGuard advice) {
+    private static String openForGuard(Advice.OpenForGuard advice, Messages in) {
         String side = advice.sides().size() == 2 ? "both" : key(advice.sides().get(0));
-        String open = text("advice.open-for-guard." + side, advice.openMm());
-        return advice.isEdgeBare() ? open + " " + text("advice.edge-beside-guard", advice.edgeMm()) : open;
+        String open = in.text("advice.open-for-guard." + side, advice.openMm());
+        return advice.isEdgeBare() ? open + " " + in.text("advice.edge-beside-guard", advice.edgeMm()) : open;
     }
 
-    private static String weltThickness(Advice.WeltThickness advice) {
+    private static String weltThickness(Advice.WeltThickness advice, Messages in) {
         String kind = advice.isThin() ? "thin" : advice.isThick() ? "thick" : "fair";
-        String compared =
-                text("advice.welt-" + kind, layers(advice.welt()), advice.welt().thicknessMm(), advice.bladeMm());
+        String compared = in.text(
+                "advice.welt-" + kind, layers(advice.welt(), in), advice.welt().thicknessMm(), advice.bladeMm());
         return compared
                 + advice.nearer()
-                        .map(stack -> " " + text("advice.welt-nearer", capitalized(layers(stack)), stack.thicknessMm()))
+                        .map(stack -> " "
+                                + in.text("advice.welt-nearer", capitalized(layers(stack, in)), stack.thicknessMm()))
                         .orElse("");
     }
 
     /** "one layer of 3 mm and two of 1.6 mm". */
-    private static String layers(WeltStack stack) {
+    private static String layers(WeltStack stack, Messages in) {
         String all = "";
         for (WeltStack.Sheets sheets : stack.sheets()) {
-            String thickness = stack.thicknessWords(sheets).replaceFirst("\\.0+$", "");
+            String thickness = in.unit() == MeasureUnit.MILLIMETRE
+                    ? stack.thicknessWords(sheets).replaceFirst("\\.0+$", "") + " mm"
+                    : in.unit().format(sheets.thicknessMm());
             all = all.isEmpty()
-                    ? text(sheets.count() == 1 ? "welt.layer" : "welt.layers", number(sheets.count()), thickness)
-                    : text("welt.layers-joined", all, number(sheets.count()), thickness);
+                    ? in.text(sheets.count() == 1 ? "welt.layer" : "welt.layers", number(sheets.count(), in), thickness)
+                    : in.text("welt.layers-joined", all, number(sheets.count(), in), thickness);
         }
         return all;
     }
 
     /** The number in words if the bundle has it, else in digits. */
-    private static String number(int count) {
+    private static String number(int count, Messages in) {
         String key = "number." + count;
-        return BUNDLE.containsKey(key) ? text(key) : Integer.toString(count);
+        return BUNDLE.containsKey(key) ? in.text(key) : Integer.toString(count);
     }
 
     private static String capitalized(String text) {
         return text.substring(0, 1).toUpperCase(BUNDLE.getLocale()) + text.substring(1);
     }
 
-    private static String pitchFitted(Advice.PitchFitted fitted) {
+    private static String pitchFitted(Advice.PitchFitted fitted, Messages in) {
         double least = fitted.pitch().leastMm();
         double greatest = fitted.pitch().greatestMm();
         return greatest - least < 0.005
-                ? text("advice.pitch-fitted", fitted.seam().words(), least, fitted.wantedMm(), fitted.holes())
-                : text(
+                ? in.text("advice.pitch-fitted", fitted.seam().words(), least, fitted.wantedMm(), fitted.holes())
+                : in.text(
                         "advice.pitch-fitted-by-turns",
                         fitted.seam().words(),
                         least,
@@ -109,28 +122,31 @@ public final class AdviceWording {
                         fitted.holes());
     }
 
-    private static String staysWide(Advice.StaysWide wide) {
+    private static String staysWide(Advice.StaysWide wide, Messages in) {
         String remedy = wide.isFaceAlone() ? "face-alone" : wide.kind() == SheathKind.FOLDED ? "folded" : "shared";
-        return text("advice.stays-wide", place(wide.fromMm()), place(wide.toMm()), wide.byMm())
+        return in.text("advice.stays-wide", place(wide.fromMm(), in), place(wide.toMm(), in), wide.byMm())
                 + " "
-                + text("advice.stays-wide-remedy." + remedy);
+                + in.text("advice.stays-wide-remedy." + remedy);
     }
 
-    private static String narrow(Advice.NarrowStretch advice) {
+    private static String narrow(Advice.NarrowStretch advice, Messages in) {
         Retention.Narrow narrow = advice.narrow();
         boolean edge = narrow.isOn(Side.EDGE);
         boolean spine = narrow.isOn(Side.SPINE);
         String side = edge == spine ? "both" : edge ? "edge" : "spine";
         String part = narrow.part() == CrossSection.Part.HANDLE ? "handle" : "blade";
-        String stretch =
-                text("advice.narrow-" + part + "." + side, place(narrow.fromMm()), place(narrow.toMm()), narrow.byMm());
-        return text("advice.narrow-" + (advice.isOpen() ? "open" : part + "-gives"), stretch);
+        String stretch = in.text(
+                "advice.narrow-" + part + "." + side,
+                place(narrow.fromMm(), in),
+                place(narrow.toMm(), in),
+                narrow.byMm());
+        return in.text("advice.narrow-" + (advice.isOpen() ? "open" : part + "-gives"), stretch);
     }
 
-    /** The distance of an abscissa in the knife's frame from the heel, in whole mm. */
-    private static String place(double xMm) {
-        long whole = Math.round(Math.abs(xMm));
-        return whole == 0 ? text("place.heel") : text(xMm < 0 ? "place.behind-heel" : "place.before-heel", whole);
+    /** The distance of an abscissa in the knife's frame from the heel, to a mm. */
+    private static String place(double xMm, Messages in) {
+        double whole = Math.round(Math.abs(xMm));
+        return whole == 0 ? in.text("place.heel") : in.text(xMm < 0 ? "place.behind-heel" : "place.before-heel", whole);
     }
 
     private static String key(Enum<?> value) {

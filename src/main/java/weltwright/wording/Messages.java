@@ -5,9 +5,13 @@ import java.math.RoundingMode;
 import java.text.Format;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
+import weltwright.units.MeasureUnit;
 
 /**
  * Formats the messages of {@code messages.properties} by {@link MessageFormat}. The bundle and the number format are
@@ -19,20 +23,47 @@ final class Messages {
             Locale.getDefault(),
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
 
-    private Messages() {}
+    /** A length in a message, such as {@code {0,length,0.0}}: its argument, and its decimals in mm. */
+    private static final Pattern LENGTH = Pattern.compile("\\{(\\d+),length,(0(?:\\.(0+))?)\\}");
+
+    private final MeasureUnit unit;
+
+    private Messages(MeasureUnit unit) {
+        this.unit = unit;
+    }
+
+    /** Returns the messages with lengths in a unit. */
+    static Messages in(MeasureUnit unit) {
+        return new Messages(unit);
+    }
+
+    MeasureUnit unit() {
+        return unit;
+    }
 
     /**
      * Formats a message. Numbers are rounded half up from the decimal digits of {@link Double#toString}, as
      * {@code String.format} does.
      */
-    static String text(String key, Object... values) {
-        MessageFormat format = new MessageFormat(BUNDLE.getString(key), BUNDLE.getLocale());
+    String text(String key, Object... values) {
+        List<Object> arguments =
+                new ArrayList<>(Arrays.stream(values).map(Messages::decimal).toList());
+        String pattern = LENGTH.matcher(BUNDLE.getString(key)).replaceAll(length -> {
+            if (unit == MeasureUnit.MILLIMETRE) {
+                return "{" + length.group(1) + ",number," + length.group(2) + "} mm";
+            }
+            int decimals = length.group(3) == null ? 0 : length.group(3).length();
+            Number mm = (Number) values[Integer.parseInt(length.group(1))];
+            arguments.add(unit.format(mm.doubleValue(), decimals));
+            return "{" + (arguments.size() - 1) + "}";
+        });
+        MessageFormat format = new MessageFormat(pattern, BUNDLE.getLocale());
         for (Format part : format.getFormats()) {
             if (part instanceof NumberFormat number) {
                 number.setRoundingMode(RoundingMode.HALF_UP);
             }
         }
-        return format.format(Arrays.stream(values).map(Messages::decimal).toArray());
+        return format.format(arguments.toArray());
     }
 
     private static Object decimal(Object value) {

@@ -1,7 +1,5 @@
 package weltwright.wording;
 
-import static weltwright.wording.Messages.text;
-
 import java.util.Locale;
 import java.util.stream.Collectors;
 import weltwright.ground.GroundLabel;
@@ -9,88 +7,109 @@ import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
 import weltwright.trace.report.LensSource;
 import weltwright.trace.report.TraceNote;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 
 /** Words the results of a trace: its notes, its error and the labels of its ground. */
 public final class TraceWording {
     /** Number of error terms that are named; the rest add little to the root of the sum of squares. Chosen by eye. */
     private static final int TERMS_NAMED = 3;
 
+    /** For messages without lengths. */
+    private static final Messages WORDS = Messages.in(MeasureUnit.MILLIMETRE);
+
     private static final SentencesByType<TraceNote> NOTES = new SentencesByType<TraceNote>()
             .add(
                     TraceNote.SheetFound.class,
-                    n -> text("note.sheet-found", n.page(), n.corners(), n.used(), n.sigmaPx()))
+                    (n, in) -> in.text("note.sheet-found", n.page(), n.corners(), n.used(), n.sigmaPx()))
             .add(
                     TraceNote.RulingFound.class,
-                    n -> text("note.ruling-found", n.pitchMm(), n.crossings(), n.used(), n.sigmaPx()))
+                    (n, in) -> in.text("note.ruling-found", n.pitchMm(), n.crossings(), n.used(), n.sigmaPx()))
             .add(
                     TraceNote.PaperFound.class,
-                    n -> text("note.paper-found", n.widthMm(), n.heightMm(), n.points(), n.used(), n.sigmaPx()))
-            .add(TraceNote.PaperSizeFromProportions.class, n -> text("note.paper-size-from-proportions"))
+                    (n, in) ->
+                            in.text("note.paper-found", n.widthMm(), n.heightMm(), n.points(), n.used(), n.sigmaPx()))
+            .add(TraceNote.PaperSizeFromProportions.class, (n, in) -> in.text("note.paper-size-from-proportions"))
             .add(
                     TraceNote.RectangleByEdges.class,
-                    n -> text("note.rectangle-by-edges", n.widthMm(), n.heightMm(), n.used(), n.sigmaPx()))
+                    (n, in) -> in.text("note.rectangle-by-edges", n.widthMm(), n.heightMm(), n.used(), n.sigmaPx()))
             .add(
                     TraceNote.RectangleByCorners.class,
-                    n -> text("note.rectangle-by-corners", n.widthMm(), n.heightMm(), n.mmPerPx()))
+                    (n, in) -> in.text("note.rectangle-by-corners", n.widthMm(), n.heightMm(), n.mmPerPx()))
             .add(
                     TraceNote.FocalLength.class,
-                    n -> text(
-                            "note.focal-length", n.focal35mm(), n.error95Percent(), TraceWording.LENSES.of(n.source())))
-            .add(TraceNote.CameraPosition.class, n -> text("note.camera-position", n.distanceMm(), n.slantDegrees()))
-            .add(TraceNote.Advised.class, n -> PhotoWording.sentences(n.advice()))
-            .add(TraceNote.FreeText.class, TraceNote.FreeText::sentence);
+                    (n, in) -> in.text(
+                            "note.focal-length",
+                            n.focal35mm(),
+                            n.error95Percent(),
+                            TraceWording.LENSES.of(n.source(), in)))
+            .add(
+                    TraceNote.CameraPosition.class,
+                    (n, in) -> in.text("note.camera-position", n.distanceMm(), n.slantDegrees()))
+            .add(TraceNote.Advised.class, (n, in) -> PhotoWording.sentences(n.advice(), in))
+            .add(TraceNote.FreeText.class, (n, in) -> n.sentence());
 
     /** Clauses after "Focal length 26.1 mm: ". */
     private static final SentencesByType<LensSource> LENSES = new SentencesByType<LensSource>()
-            .add(LensSource.GroundAlone.class, s -> text("lens.ground-alone"))
-            .add(LensSource.Typed.class, s -> text("lens.typed"))
-            .add(LensSource.PictureData.class, s -> text("lens.picture-data"))
-            .add(LensSource.Phone.class, s -> text("lens.phone", s.views(), s.name()));
+            .add(LensSource.GroundAlone.class, (s, in) -> in.text("lens.ground-alone"))
+            .add(LensSource.Typed.class, (s, in) -> in.text("lens.typed"))
+            .add(LensSource.PictureData.class, (s, in) -> in.text("lens.picture-data"))
+            .add(LensSource.Phone.class, (s, in) -> in.text("lens.phone", s.views(), s.name()));
 
     private static final SentencesByType<GroundLabel> LABELS = new SentencesByType<GroundLabel>()
-            .add(GroundLabel.SheetSquares.class, l -> text("ground.sheet-squares", l.page(), l.squareMm()))
-            .add(GroundLabel.Ruling.class, l -> ruling(new Length(l.pitchMm())))
-            .add(GroundLabel.UnknownRuling.class, l -> text("ground.unknown-ruling"))
-            .add(GroundLabel.Rectangle.class, l -> text("ground.rectangle", l.widthMm(), l.heightMm()));
+            .add(GroundLabel.SheetSquares.class, (l, in) -> in.text("ground.sheet-squares", l.page(), l.squareMm()))
+            .add(
+                    GroundLabel.Ruling.class,
+                    (l, in) -> in.text(
+                            "ground.ruling",
+                            in.unit().format(l.pitchMm()),
+                            other(in.unit()).format(l.pitchMm())))
+            .add(GroundLabel.UnknownRuling.class, (l, in) -> in.text("ground.unknown-ruling"))
+            .add(GroundLabel.Rectangle.class, (l, in) -> in.text("ground.rectangle", l.widthMm(), l.heightMm()));
 
     private TraceWording() {}
 
-    /** A note in one or two sentences. */
+    /** A note in one or two sentences, with lengths in mm. */
     public static String sentence(TraceNote note) {
-        return NOTES.of(note);
+        return sentence(note, MeasureUnit.MILLIMETRE);
+    }
+
+    /** A note in one or two sentences. */
+    public static String sentence(TraceNote note, MeasureUnit unit) {
+        return NOTES.of(note, Messages.in(unit));
     }
 
     /** The label of the lines that are drawn over the photo: "each square is 10 mm". */
-    public static String label(GroundLabel label) {
-        return LABELS.of(label);
+    public static String label(GroundLabel label, MeasureUnit unit) {
+        return LABELS.of(label, Messages.in(unit));
     }
 
     /** A source of error as a noun phrase: "the thickness of the handle". */
     public static String cause(ErrorSource source) {
-        return source instanceof ErrorSource.FreeText other ? other.cause() : text(key(source) + ".cause");
+        return source instanceof ErrorSource.FreeText other ? other.cause() : WORDS.text(key(source) + ".cause");
     }
 
     /** How to reduce the error from a source, in one sentence. */
     public static String remedy(ErrorSource source) {
-        return source instanceof ErrorSource.FreeText other ? other.remedy() : text(key(source) + ".remedy");
+        return source instanceof ErrorSource.FreeText other ? other.remedy() : WORDS.text(key(source) + ".remedy");
     }
 
     /** The error of the outline, its greatest sources, and how to reduce the greatest. */
-    public static String sentences(ErrorBudget error) {
-        String within = text("error.within", error.error95Mm());
+    public static String sentences(ErrorBudget error, MeasureUnit unit) {
+        Messages in = Messages.in(unit);
+        String within = in.text("error.within", error.error95Mm());
         if (error.parts().isEmpty()) {
             return within;
         }
         String causes = error.parts().stream()
                 .limit(TERMS_NAMED)
-                .map(part -> text("error.part", cause(part.source()), part.error95Mm()))
-                .collect(Collectors.joining(text("error.then")));
-        return text("error.sources", within, causes, remedy(error.parts().get(0).source()));
+                .map(part -> in.text("error.part", cause(part.source()), part.error95Mm()))
+                .collect(Collectors.joining(in.text("error.then")));
+        return in.text(
+                "error.sources", within, causes, remedy(error.parts().get(0).source()));
     }
 
-    private static String ruling(Length pitch) {
-        return text("ground.ruling", pitch.inMillimetres(), pitch.inInches());
+    private static MeasureUnit other(MeasureUnit unit) {
+        return unit == MeasureUnit.INCH ? MeasureUnit.MILLIMETRE : MeasureUnit.INCH;
     }
 
     private static String key(ErrorSource source) {

@@ -27,6 +27,7 @@ import weltwright.sheath.pattern.Seam;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.units.MeasureUnit;
 
 class HardwareRequirementTest implements RandomSheaths {
     private static final Fastener RIVET = new Fastener("rivet", Hardware.Kind.RIVET, 3.3, 9, 5, 7);
@@ -35,14 +36,16 @@ class HardwareRequirementTest implements RandomSheaths {
 
     @Test
     void theGripIsCheckedAgainstTheStack() {
-        assertThat(HardwareRequirement.gripWarning(RIVET, 6)).isEmpty();
-        assertThat(HardwareRequirement.gripWarning(RIVET, 7)).isEmpty();
-        assertThat(HardwareRequirement.gripWarning(RIVET, 4))
+        assertThat(HardwareRequirement.gripWarning(RIVET, 6, MeasureUnit.MILLIMETRE))
+                .isEmpty();
+        assertThat(HardwareRequirement.gripWarning(RIVET, 7, MeasureUnit.MILLIMETRE))
+                .isEmpty();
+        assertThat(HardwareRequirement.gripWarning(RIVET, 4, MeasureUnit.MILLIMETRE))
                 .get()
                 .asString()
                 .contains("too thin")
                 .contains("5 mm to 7 mm");
-        assertThat(HardwareRequirement.gripWarning(RIVET, 9.5))
+        assertThat(HardwareRequirement.gripWarning(RIVET, 9.5, MeasureUnit.MILLIMETRE))
                 .get()
                 .asString()
                 .contains("too thick")
@@ -99,7 +102,7 @@ class HardwareRequirementTest implements RandomSheaths {
     @Property(tries = 60)
     void whatIsDrawnHasRoomForItsHardware(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
         Pattern pattern = MadeSheath.of(knife, spec);
-        HoleSpacing spacing = new HoleSpacing(pattern);
+        HoleSpacing spacing = new HoleSpacing(pattern, MeasureUnit.MILLIMETRE);
         for (PlacedHardware fastening : pattern.fastenings()) {
             if (fastening.hardware() instanceof Fastener fastener) {
                 assertThat(spacing.warnings(fastening, fastener))
@@ -129,6 +132,6 @@ class HardwareRequirementTest implements RandomSheaths {
                 List.of(new Seam.Layer(strap.name(), LayerPart.WHOLE, 6, 0, true, List.of(centres))));
         Pattern pattern = new Pattern(
                 List.of(strap), List.of(), List.of(rivets), ANY.drawCheck(), ANY.sizes(), ANY.advice(), ANY.sheathed());
-        return new HoleSpacing(pattern).warnings(rivets, RIVET);
+        return new HoleSpacing(pattern, MeasureUnit.MILLIMETRE).warnings(rivets, RIVET);
     }
 }

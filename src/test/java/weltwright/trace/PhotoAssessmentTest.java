@@ -35,6 +35,7 @@ import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.trace.report.PhotoAdvice;
 import weltwright.trace.report.TraceNote;
+import weltwright.units.MeasureUnit;
 import weltwright.units.PrintScale;
 import weltwright.wording.TraceWording;
 
@@ -48,13 +49,14 @@ class PhotoAssessmentTest {
         "skinner-sheet-a4, find, A4 sheet: each square is 12.0 mm",
         "hunter-sheet-letter, find, Letter sheet: each square is 12.0 mm",
         "paring-graph, ruled:5mm, each square is 5 mm (13/64 in)",
-        "tanto-paper-a4, find, 297.0 by 210.0 mm"
+        "tanto-paper-a4, find, 297.0 mm by 210.0 mm"
     })
     void hasNothingToSayOfAGoodPhoto(String scene, String ground, String words) {
         PhotoAssessment look = look(photo(scene), ground);
         assertThat(look.advice()).isEmpty();
         assertThat(look.question()).isEmpty();
-        assertThat(TraceWording.label(look.ground().orElseThrow().label())).isEqualTo(words);
+        assertThat(TraceWording.label(look.ground().orElseThrow().label(), MeasureUnit.MILLIMETRE))
+                .isEqualTo(words);
     }
 
     /** ISO 216: A3, A4 and A5 have the same proportions. */

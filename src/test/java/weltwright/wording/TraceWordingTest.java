@@ -20,6 +20,7 @@ import weltwright.trace.report.ErrorSource;
 import weltwright.trace.report.LensSource;
 import weltwright.trace.report.PhotoAdvice;
 import weltwright.trace.report.TraceNote;
+import weltwright.units.MeasureUnit;
 
 /** Word for word, what the program told when its sentences were still written where their values are computed. */
 class TraceWordingTest {
@@ -36,18 +37,18 @@ class TraceWordingTest {
                 "Ruled ground, 12.7 mm from line to line: 300 crossings found, 299 of them used, each to 0.10 pixels.");
         NOTES.put(
                 new TraceNote.PaperFound(297, 210, 640, 612, 0.211),
-                "Paper of 297.0 by 210.0 mm: 640 points of its edges found, 612 of them used, each to 0.21 pixels.");
+                "Paper of 297.0 mm by 210.0 mm: 640 points of its edges found, 612 of them used, each to 0.21 pixels.");
         NOTES.put(
                 new TraceNote.PaperSizeFromProportions(),
                 "That size follows from the sheet's proportions; A3 and A5 have those of A4, so if it is one of them, set"
                         + " its four corners by hand.");
         NOTES.put(
                 new TraceNote.RectangleByEdges(250, 170.25, 80, 0.3),
-                "Rectangle of 250.0 by 170.3 mm: the straight edges between its corners were found, 80 points of them,"
+                "Rectangle of 250.0 mm by 170.3 mm: the straight edges between its corners were found, 80 points of them,"
                         + " each to 0.30 pixels.");
         NOTES.put(
                 new TraceNote.RectangleByCorners(250, 170, 0.108),
-                "Rectangle of 250.0 by 170.0 mm: by its four corners alone. A corner that is off by one pixel is off by"
+                "Rectangle of 250.0 mm by 170.0 mm: by its four corners alone. A corner that is off by one pixel is off by"
                         + " 0.11 mm; set them as near as you can.");
         NOTES.put(
                 new TraceNote.FocalLength(26.13, 0.449, new LensSource.GroundAlone()),
@@ -166,11 +167,14 @@ class TraceWordingTest {
 
     @Test
     void linesOverThePhotoAreLabelledAsBefore() {
-        assertThat(TraceWording.label(new GroundLabel.SheetSquares("A4", 9.97)))
+        assertThat(TraceWording.label(new GroundLabel.SheetSquares("A4", 9.97), MeasureUnit.MILLIMETRE))
                 .isEqualTo("A4 sheet: each square is 10.0 mm");
-        assertThat(TraceWording.label(new GroundLabel.Ruling(12.7))).isEqualTo("each square is 12.7 mm (1/2 in)");
-        assertThat(TraceWording.label(new GroundLabel.UnknownRuling())).isEqualTo("how far apart are these lines?");
-        assertThat(TraceWording.label(new GroundLabel.Rectangle(297, 210))).isEqualTo("297.0 by 210.0 mm");
+        assertThat(TraceWording.label(new GroundLabel.Ruling(12.7), MeasureUnit.MILLIMETRE))
+                .isEqualTo("each square is 12.7 mm (1/2 in)");
+        assertThat(TraceWording.label(new GroundLabel.UnknownRuling(), MeasureUnit.MILLIMETRE))
+                .isEqualTo("how far apart are these lines?");
+        assertThat(TraceWording.label(new GroundLabel.Rectangle(297, 210), MeasureUnit.MILLIMETRE))
+                .isEqualTo("297.0 mm by 210.0 mm");
         assertThat(GroundLabel.class.getPermittedSubclasses()).hasSize(4);
     }
 
@@ -187,20 +191,21 @@ class TraceWordingTest {
         ErrorBudget.Part free = new ErrorBudget.Part(new ErrorSource.FreeText("the moon", "Wait."), 0.2);
         ErrorBudget.Part edge = new ErrorBudget.Part(ErrorSource.Known.EDGE_LOCALIZATION, 0.1);
         ErrorBudget.Part scale = new ErrorBudget.Part(ErrorSource.Known.GROUND_SCALE, 0.05);
-        assertThat(TraceWording.sentences(new ErrorBudget(0.38, List.of(handle, free, edge, scale))))
+        assertThat(TraceWording.sentences(
+                        new ErrorBudget(0.38, List.of(handle, free, edge, scale)), MeasureUnit.MILLIMETRE))
                 .isEqualTo(
                         "Of 100 places on the outline, 95 lie within 0.38 mm of the true one. Most of that comes from the"
                                 + " thickness of the handle (0.31 mm), then the moon (0.20 mm), then finding the edge in the"
                                 + " picture (0.10 mm). To be surer: Measure the handle at its thickest with a caliper, and"
                                 + " photograph from farther away.");
-        assertThat(TraceWording.sentences(new ErrorBudget(0, List.of())))
+        assertThat(TraceWording.sentences(new ErrorBudget(0, List.of()), MeasureUnit.MILLIMETRE))
                 .isEqualTo("Of 100 places on the outline, 95 lie within 0.00 mm of the true one.");
     }
 
     /** {@link String#format} is what wrote these numbers before. */
     @Property
     void numbersAreRoundedAsByStringFormat(@ForAll @DoubleRange(min = 0, max = 5000) double mm) {
-        assertThat(TraceWording.sentences(new ErrorBudget(mm, List.of())))
+        assertThat(TraceWording.sentences(new ErrorBudget(mm, List.of()), MeasureUnit.MILLIMETRE))
                 .isEqualTo(String.format(
                         Locale.ROOT, "Of 100 places on the outline, 95 lie within %.2f mm of the true one.", mm));
     }

@@ -36,6 +36,7 @@ import weltwright.sheath.pattern.Seam;
 import weltwright.sheath.pattern.SheathDimension;
 import weltwright.units.Length;
 import weltwright.units.LengthUnit;
+import weltwright.units.MeasureUnit;
 import weltwright.units.PrintScale;
 import weltwright.wording.AdviceWording;
 
@@ -58,6 +59,7 @@ public final class BenchCard {
     private final PdfTypeface typeface;
     private final PageFrame frame;
     private final double widthMm;
+    private final MeasureUnit unit;
     private final List<List<CardFlow.Placed>> pages;
 
     /** @param frame a page of the card */
@@ -68,6 +70,7 @@ public final class BenchCard {
         this.typeface = typeface;
         this.frame = frame;
         this.widthMm = frame.widthMm() - 2 * MARGIN_MM;
+        this.unit = plan.unit();
         this.pages = layOut(frame.heightMm() - 2 * MARGIN_MM - FOOT_MM);
     }
 
@@ -184,12 +187,12 @@ public final class BenchCard {
         List<Column> one = List.of(Column.text("what to watch for", widthMm * 0.52));
         beside.add(new BlankBlock(GAP_MM));
         beside.add(CardRow.head(typeface, one));
-        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWording.line(advice))));
+        pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWording.line(advice, unit))));
         double left = widthMm * 0.45;
         double height = Math.max(
                 VIEW_HEIGHT_MM, beside.stream().mapToDouble(PageBlock::heightMm).sum());
         return new SideBySideBlock(
-                FinishedSheath.of(pattern).map(shape -> new FinishedView(shape, left, height)),
+                FinishedSheath.of(pattern).map(shape -> new FinishedView(shape, left, height, unit)),
                 widthMm - sizes.widthMm(),
                 beside,
                 widthMm);
@@ -207,7 +210,7 @@ public final class BenchCard {
         return this.<Piece>table()
                 .text("piece", 0.2, Piece::name)
                 .numeric("cut", 0.06, piece -> String.valueOf(piece.count()))
-                .numeric("leather, mm", 0.12, piece -> number("%.1f", piece.thicknessMm()))
+                .numeric("leather, " + unit.abbreviation(), 0.12, piece -> unit.figures(piece.thicknessMm(), 1))
                 .numeric("oz", 0.07, piece -> number("%.1f", piece.thicknessMm() / LengthUnit.OUNCE.inMm()))
                 .numeric("each, cm²", 0.1, piece -> number("%.0f", areaMm2(piece) / MM2_IN_CM2))
                 .numeric("together, cm²", 0.13, piece -> number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2))
@@ -235,7 +238,7 @@ public final class BenchCard {
                 .numeric("stitches", 0.09, seam -> String.valueOf(seam.stitchCount()))
                 .numeric("pitch, mm", 0.1, seam -> number("%.2f", seam.pitchMm()))
                 .numeric("to the inch", 0.11, seam -> number("%.1f", LengthUnit.INCH.inMm() / seam.pitchMm()))
-                .numeric("through, mm", 0.12, seam -> number("%.1f", seam.thickestStackMm()))
+                .numeric("through, " + unit.abbreviation(), 0.12, seam -> unit.figures(seam.thickestStackMm(), 1))
                 .numeric("thread, m", 0.1, seam -> number("%.1f", new SaddleStitch(seam).metresToCut()))
                 .numeric("thick, mm", 0.1, seam -> number("%.1f", new SeamTools(seam).threadMm()))
                 .numeric("needles", 0.09, seam -> "2, " + new SeamTools(seam).needle())
@@ -251,8 +254,11 @@ public final class BenchCard {
                 .text("what for", 0.28, HardwareRequirement::name)
                 .numeric("count", 0.1, need -> String.valueOf(need.count()))
                 .text("take", 0.34, need -> need.hardware().name())
-                .numeric("punch, mm", 0.14, need -> need.punchMm() == 0 ? "" : number("%.1f", need.punchMm()))
-                .numeric("through, mm", 0.14, need -> number("%.1f", need.throughMm()));
+                .numeric(
+                        "punch, " + unit.abbreviation(),
+                        0.14,
+                        need -> need.punchMm() == 0 ? "" : unit.figures(need.punchMm(), 1))
+                .numeric("through, " + unit.abbreviation(), 0.14, need -> unit.figures(need.throughMm(), 1));
     }
 
     /** What is wrong with the hardware, called out under its table. */

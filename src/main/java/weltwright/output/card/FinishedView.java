@@ -10,6 +10,7 @@ import weltwright.output.pdf.Label;
 import weltwright.output.pdf.LineStroke;
 import weltwright.output.pdf.PageBlock;
 import weltwright.output.pdf.PdfCanvas;
+import weltwright.units.MeasureUnit;
 
 /**
  * The finished sheath with its main sizes and the knife in it, what is hidden of that dashed; as large as there is
@@ -17,8 +18,9 @@ import weltwright.output.pdf.PdfCanvas;
  *
  * @param widthMm of the whole
  * @param heightMm of the whole
+ * @param unit of the sizes
  */
-record FinishedView(FinishedSheath shape, double widthMm, double heightMm) implements PageBlock {
+record FinishedView(FinishedSheath shape, double widthMm, double heightMm, MeasureUnit unit) implements PageBlock {
     private static final double SIZE_MM = 2.7;
     /** Room for a dimension line and its number. */
     private static final double DIMENSION_MM = 9;
@@ -86,8 +88,7 @@ record FinishedView(FinishedSheath shape, double widthMm, double heightMm) imple
     }
 
     /** A line with arrows at both ends and its length beside it, on its left where {@code side} is 1. */
-    private static void dimension(PdfCanvas canvas, Point from, Point to, double lengthMm, int side)
-            throws IOException {
+    private void dimension(PdfCanvas canvas, Point from, Point to, double lengthMm, int side) throws IOException {
         canvas.draw(DIMENSION, from, to);
         Point along = to.minus(from).unit();
         for (Point[] end : new Point[][] {{from, along}, {to, along.times(-1)}}) {
@@ -100,7 +101,7 @@ record FinishedView(FinishedSheath shape, double widthMm, double heightMm) imple
         double off = SIZE_MM * 0.75;
         Point middle = from.towards(to, 0.5).plus(along.left().times(side * off));
         double angle = Label.readable(Math.atan2(along.y(), along.x()));
-        Label.of(canvas.typeface(), List.of(Math.round(lengthMm) + "\u00a0mm"), SIZE_MM, middle, angle)
+        Label.of(canvas.typeface(), List.of(unit.format(lengthMm, 0).replace(' ', '\u00a0')), SIZE_MM, middle, angle)
                 .draw(canvas);
     }
 

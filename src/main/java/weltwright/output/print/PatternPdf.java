@@ -32,6 +32,7 @@ import weltwright.output.pdf.TrueSizePdf;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
+import weltwright.units.MeasureUnit;
 import weltwright.units.PrintScale;
 import weltwright.wording.AdviceWording;
 
@@ -118,7 +119,11 @@ public final class PatternPdf {
                     .map(piece -> PieceDrawing.of(
                             piece,
                             plan.map(p -> p.edgesOf(piece)).orElse(List.of()),
-                            PieceCaption.of(pattern, piece, heading),
+                            PieceCaption.of(
+                                    pattern,
+                                    piece,
+                                    heading,
+                                    plan.map(AssemblyPlan::unit).orElse(MeasureUnit.MILLIMETRE)),
                             typeface))
                     .toList();
             PagePlan pagePlan = pagePlan(paper, scale, pieces, legend(pattern, plan, typeface));

@@ -10,6 +10,7 @@ import weltwright.sheath.pattern.CuttingSide;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.spec.DrawHand;
+import weltwright.units.MeasureUnit;
 
 /**
  * The text on a piece: its name, how many to cut and of what leather, which side is up, and whose it is.
@@ -21,10 +22,16 @@ public record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
     /** Longer names of knives and customers are cut off on a piece; the whole stands in the page's square. */
     private static final int LONGEST = 24;
 
+    /** Returns the text with lengths in mm. */
     public static PieceCaption of(Pattern pattern, Piece piece, PageHeading heading) {
+        return of(pattern, piece, heading, MeasureUnit.MILLIMETRE);
+    }
+
+    /** Returns the text with lengths in a unit. */
+    public static PieceCaption of(Pattern pattern, Piece piece, PageHeading heading, MeasureUnit unit) {
         List<String> lines = new ArrayList<>();
         lines.add(capital(piece.name()));
-        lines.add(String.format(Locale.ROOT, "cut %d · leather %.1f mm", piece.count(), piece.thicknessMm()));
+        lines.add("cut " + piece.count() + " · leather " + unit.format(piece.thicknessMm(), 1));
         lines.add(CuttingSide.of(pattern, piece).words());
         lines.add(String.join(
                 " · ",

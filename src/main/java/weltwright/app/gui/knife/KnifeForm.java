@@ -17,6 +17,7 @@ import weltwright.app.gui.widget.WrappedText;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.job.OutlineAccuracy;
 import weltwright.job.PhoneLensStore;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
@@ -202,10 +203,14 @@ public final class KnifeForm extends FormPanel {
                         ? "The outline does not tell for sure which side is the edge. Look, and press one:"
                         : "");
         confirmSideButton.setVisible(job.asksForEdge());
-        errorText.showText(
-                job.trace().map(Trace::error).map(TraceWording::sentences).orElse(""));
+        errorText.showText(job.trace()
+                .map(Trace::error)
+                .map(error -> changedAccuracy(job) + TraceWording.sentences(error, model.unit()))
+                .orElse(""));
         notesText.showText(job.trace()
-                .map(t -> t.notes().stream().map(TraceWording::sentence).collect(Collectors.joining(" ")))
+                .map(t -> t.notes().stream()
+                        .map(note -> TraceWording.sentence(note, model.unit()))
+                        .collect(Collectors.joining(" ")))
                 .orElse(""));
     }
 
@@ -234,6 +239,15 @@ public final class KnifeForm extends FormPanel {
         return found.landmarks().guard().isPresent()
                 ? found
                 : s.withGuardFromTip(s.bladeLengthMm(), s.bladeLengthMm() + DEFAULT_GUARD_MM);
+    }
+
+    /** Returns what hand work and measures make of the trace's error; empty where they leave it as it is. */
+    private String changedAccuracy(Job job) {
+        return OutlineAccuracy.of(job)
+                .filter(accuracy -> accuracy.byHand() > 0 || accuracy.contradictionMm() > 0)
+                .map(accuracy -> "With what was drawn by hand and measured since, 95 of 100 places lie within "
+                        + model.unit().format(accuracy.error95Mm(), 2) + " of the true outline. As found: ")
+                .orElse("");
     }
 
     private static String describe(Silhouette s, Job job, MeasureUnit unit) {

@@ -5,7 +5,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JPopupMenu;
 import weltwright.app.gui.drawing.AnnotationPainter;
@@ -18,6 +17,7 @@ import weltwright.app.gui.photo.GroundLinesLayer;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.OutlineNode;
+import weltwright.job.OutlineAccuracy;
 import weltwright.knife.MovableLandmark;
 import weltwright.knife.MovableNode;
 import weltwright.knife.MovablePoint;
@@ -41,6 +41,9 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     /** Greatest distance between outline and edge where a stretch is snapped to the edge; chosen by eye. */
     private static final double SNAP_DISTANCE_MM = 1.5;
+
+    /** Less is not worth a word. */
+    private static final double LEAST_SHARE = 0.005;
 
     private final JobModel model;
     private final RedrawStroke redrawStroke;
@@ -171,7 +174,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
         backgroundImage.ifPresent(p -> p.paint(g, viewport));
         backgroundImage.ifPresent(p -> groundLayer.paint(g, viewport, p));
-        silhouette().ifPresent(s -> paint(new OutlinePainter(g, viewport, getWidth(), getHeight()), s));
+        silhouette().ifPresent(s -> paint(new OutlinePainter(g, viewport, getWidth(), getHeight(), model.unit()), s));
         if (!withheld.isEmpty()) {
             AnnotationPainter.paintLabel(g, "No outline while an entry is refused", 12, 12);
         }
@@ -198,13 +201,20 @@ public final class OutlineCanvas extends DrawingCanvas {
         for (MovableLandmark landmark : MovableLandmark.on(s)) {
             painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
         }
-        painter.paintLegend(model.job()
-                .trace()
-                .map(t -> String.format(
-                        Locale.ROOT,
-                        "95 of 100 places within %.2f mm",
-                        t.error().error95Mm()))
-                .orElse(""));
+        painter.paintLegend(accuracyText());
+    }
+
+    /** Returns the error of the outline with all that is known, for the user; empty for one that was not traced. */
+    String accuracyText() {
+        return OutlineAccuracy.of(model.job())
+                .map(accuracy -> "95 of 100 places within " + model.unit().format(accuracy.error95Mm(), 2)
+                        + (accuracy.byHand() < LEAST_SHARE
+                                ? ""
+                                : ", " + Math.round(100 * accuracy.byHand()) + " % drawn by hand")
+                        + (accuracy.contradictionMm() == 0
+                                ? ""
+                                : ", a caliper differs by " + model.unit().format(accuracy.contradictionMm(), 1)))
+                .orElse("");
     }
 
     @Override

@@ -19,7 +19,7 @@ import weltwright.geometry.curve.OutlineNode;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.MovableLandmark;
 import weltwright.knife.Silhouette;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 
 /**
  * Paints an outline, its landmarks and dimensions over a photo: light lines with a dark halo, visible on any colour.
@@ -33,8 +33,11 @@ final class OutlinePainter {
     private final Viewport viewport;
     private final int width;
     private final int height;
+    private final MeasureUnit unit;
 
-    OutlinePainter(Graphics2D g, Viewport viewport, int widthPx, int heightPx) {
+    /** @param unit of the dimensions */
+    OutlinePainter(Graphics2D g, Viewport viewport, int widthPx, int heightPx, MeasureUnit unit) {
+        this.unit = unit;
         this.g = g;
         this.viewport = viewport;
         this.width = widthPx;
@@ -123,7 +126,7 @@ final class OutlinePainter {
     /** Paints a caliper measure as a dimension line. */
     void paintCaliper(CaliperMeasure caliper, Silhouette s) {
         if (caliper.fromTipMm().isPresent()) {
-            paintWidth(s, caliper.station(s), new Length(caliper.mm()).inMillimetres());
+            paintWidth(s, caliper.station(s), caliper.mm());
         } else {
             double low = s.outline().sampled(1).points().stream()
                     .mapToDouble(Point::y)
@@ -133,15 +136,15 @@ final class OutlinePainter {
             paintDimension(
                     new Point(MovableLandmark.HEEL.of(s).x(), y),
                     new Point(MovableLandmark.TIP.of(s).x(), y),
-                    new Length(caliper.mm()).inMillimetres());
+                    unit.format(caliper.mm()));
         }
     }
 
-    /** Paints the width at a station; nothing outside of the knife. */
-    void paintWidth(Silhouette s, double x, String text) {
+    /** Paints a width at a station; nothing outside of the knife. */
+    void paintWidth(Silhouette s, double x, double widthMm) {
         double[] ys = s.outline().sampled(STEP_MM).crossings(x);
         if (ys.length >= 2) {
-            paintDimension(new Point(x, ys[0]), new Point(x, ys[ys.length - 1]), text);
+            paintDimension(new Point(x, ys[0]), new Point(x, ys[ys.length - 1]), unit.format(widthMm));
         }
     }
 

@@ -12,6 +12,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.Outline;
 import weltwright.geometry.curve.OutlineEdit;
+import weltwright.geometry.curve.ReversalFinder;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
@@ -34,6 +35,10 @@ final class StretchRedrawer {
 
     /** A stroke that passes the middle of an uncertain stretch within this distance reviews it; chosen by eye. */
     private static final double REVIEW_DISTANCE_MM = 2;
+
+    // Distances by which a place of one outline is known in another; chosen by eye.
+    private static final double TIP_MM = 3;
+    private static final double SAME_PLACE_MM = 2;
 
     private final JobModel model;
     private final TaskQueue tasks;
@@ -96,11 +101,29 @@ final class StretchRedrawer {
                 ? snapper(job.photo().get(), job.trace().get(), job.settings()).snap(before, rough, maxDistanceMm)
                 : rough.smoothed(DRAWN_SIGMA_MM, STEP_MM);
         Outline outline = OutlineEdit.redrawn(before.outline(), line);
+        checkNoReversal(before, outline);
         Polyline curve = before.outline().sampled(STEP_MM);
         List<UncertainStretch> reviewed = job.unsure().stream()
                 .filter(uncertain -> passes(line, uncertain.along(curve)))
                 .toList();
         return new Redrawn(Optional.of(before.withOutline(outline)), reviewed, "");
+    }
+
+    /**
+     * Refuses a redrawn outline that turns back on itself at a place where it did not before, such as a spike where the
+     * line followed something else than the edge. Only at the tip does a knife's outline do so.
+     */
+    private static void checkNoReversal(Silhouette before, Outline redrawn) {
+        List<Point> known = ReversalFinder.find(before.outline());
+        Point tip = before.landmarks().tip();
+        boolean reverses = ReversalFinder.find(redrawn).stream()
+                .filter(apex -> apex.distance(tip) > TIP_MM)
+                .anyMatch(apex -> known.stream().noneMatch(old -> old.distance(apex) < SAME_PLACE_MM));
+        if (reverses) {
+            throw new UserFacingException(
+                    "The line would turn back on itself there.",
+                    "Draw it again along the edge without turning round, and zoom in where something else lies close by.");
+        }
     }
 
     private EdgeSnapper snapper(Photo photo, Trace trace, TraceSettings settings) {

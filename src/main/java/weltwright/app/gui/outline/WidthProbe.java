@@ -4,7 +4,6 @@ import java.util.function.DoubleConsumer;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.MovableLandmark;
 import weltwright.knife.Silhouette;
-import weltwright.units.Length;
 
 /** The station along the knife at which the width tool shows the width; x in mm in the silhouette frame. */
 public final class WidthProbe {
@@ -45,6 +44,6 @@ public final class WidthProbe {
     }
 
     void paint(OutlinePainter painter, Silhouette s) {
-        painter.paintWidth(s, xMm, new Length(CaliperMeasure.widthAt(s, xMm)).inMillimetres());
+        painter.paintWidth(s, xMm, CaliperMeasure.widthAt(s, xMm));
     }
 }

@@ -27,6 +27,7 @@ import weltwright.output.pdf.PrintPages;
 import weltwright.output.print.PatternPdf;
 import weltwright.output.print.SheetPdf;
 import weltwright.sheath.pattern.Pattern;
+import weltwright.units.MeasureUnit;
 
 /** Saves and prints the reference sheet and the pattern. */
 public final class OutputActions {
@@ -83,8 +84,9 @@ public final class OutputActions {
                             PageHeading heading = heading();
                             PaperSize paper = printerPreferences.paper();
                             var scale = printerPreferences.scale();
+                            MeasureUnit unit = model.unit();
                             write("Saving the pattern", file, () -> {
-                                PatternPdf.write(made, AssemblyPlan.of(made), heading, paper, scale, file);
+                                PatternPdf.write(made, AssemblyPlan.of(made, unit), heading, paper, scale, file);
                                 return PatternPdf.unprintable(heading);
                             });
                         }));
@@ -123,7 +125,10 @@ public final class OutputActions {
             PageHeading heading = heading();
             PaperSize paper = printerPreferences.paper();
             var scale = printerPreferences.scale();
-            print("Printing the pattern", () -> PatternPdf.pages(made, AssemblyPlan.of(made), heading, paper, scale));
+            MeasureUnit unit = model.unit();
+            print(
+                    "Printing the pattern",
+                    () -> PatternPdf.pages(made, AssemblyPlan.of(made, unit), heading, paper, scale));
         });
     }
 

@@ -25,7 +25,6 @@ import weltwright.assembly.HardwareRequirement;
 import weltwright.job.HardwareFile;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
-import weltwright.units.Length;
 
 /**
  * Two tables: the rivets, snaps, eyelets and rings that the sheath requires, and the maker's stock, which can be
@@ -37,6 +36,7 @@ final class HardwarePanel extends JPanel {
     private static final int[] STOCK_WIDTHS = {240, 70, 130, 100, 90, 90, 70};
     private static final String EXTENSION = "json";
 
+    private final JobModel model;
     private final HardwareTableModel stockModel;
     private final DefaultTableModel requirementsModel = new DefaultTableModel(REQUIREMENTS_COLUMNS, 0) {
         @Override
@@ -55,6 +55,7 @@ final class HardwarePanel extends JPanel {
 
     HardwarePanel(JobModel model, TaskQueue tasks, FileDialogs dialogs) {
         super(new WrappedTextLayout("insets 8 12 8 12, fill, wrap 1, gap 4, hidemode 3", "[grow,fill]"));
+        this.model = model;
         stockModel = new HardwareTableModel(model);
         stockTable = new JTable(stockModel);
         configureTable(requirementsTable, "hardware needed", "Hardware for this sheath", REQUIREMENTS_WIDTHS);
@@ -95,8 +96,8 @@ final class HardwarePanel extends JPanel {
                 need.name(),
                 need.count(),
                 need.hardware().name(),
-                need.punchMm() == 0 ? "" : new Length(need.punchMm()).inMillimetres(),
-                new Length(need.throughMm()).inMillimetres()
+                need.punchMm() == 0 ? "" : model.unit().format(need.punchMm()),
+                model.unit().format(need.throughMm())
             });
         }
         requirementsTable.setPreferredScrollableViewportSize(

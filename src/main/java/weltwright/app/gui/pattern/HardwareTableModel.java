@@ -13,8 +13,8 @@ import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.hardware.Ring;
-import weltwright.units.Length;
 import weltwright.units.LengthField;
+import weltwright.units.MeasureUnit;
 
 /** The job's list of hardware as a table model: one row for each, fasteners before rings. Each edit is an undo step. */
 final class HardwareTableModel extends AbstractTableModel {
@@ -29,6 +29,7 @@ final class HardwareTableModel extends AbstractTableModel {
 
     private final transient JobModel model;
     private transient @Nullable HardwareList displayed;
+    private MeasureUnit displayedUnit = MeasureUnit.MILLIMETRE;
 
     HardwareTableModel(JobModel model) {
         this.model = model;
@@ -37,9 +38,10 @@ final class HardwareTableModel extends AbstractTableModel {
 
     private void update() {
         HardwareList current = list();
-        if (current.equals(displayed)) {
+        if (current.equals(displayed) && model.unit() == displayedUnit) {
             return;
         }
+        displayedUnit = model.unit();
         boolean sameRows = displayed != null
                 && displayed.fasteners().size() == current.fasteners().size()
                 && displayed.rings().size() == current.rings().size();
@@ -91,7 +93,7 @@ final class HardwareTableModel extends AbstractTableModel {
         };
     }
 
-    private static String formatSize(Fastener f, int column) {
+    private String formatSize(Fastener f, int column) {
         double mm = switch (column) {
             case POST -> f.postMm();
             case CAP -> f.capMm();
@@ -99,13 +101,13 @@ final class HardwareTableModel extends AbstractTableModel {
             case TO -> f.gripToMm();
             default -> f.punchMm();
         };
-        return new Length(mm).inMillimetres();
+        return model.unit().formatExactly(mm);
     }
 
-    private static String formatSize(Ring ring, int column) {
+    private String formatSize(Ring ring, int column) {
         return switch (column) {
-            case POST -> new Length(ring.insideMm()).inMillimetres();
-            case CAP -> new Length(ring.wireMm()).inMillimetres();
+            case POST -> model.unit().formatExactly(ring.insideMm());
+            case CAP -> model.unit().formatExactly(ring.wireMm());
             default -> "";
         };
     }
@@ -118,8 +120,8 @@ final class HardwareTableModel extends AbstractTableModel {
         Hardware before = row(row);
         if (before instanceof Ring ring) {
             return switch (column) {
-                case POST -> new Ring(ring.name(), JobFields.RING_INSIDE.readMm(text), ring.wireMm());
-                case CAP -> new Ring(ring.name(), ring.insideMm(), JobFields.RING_WIRE.readMm(text));
+                case POST -> new Ring(ring.name(), readMm(JobFields.RING_INSIDE, text), ring.wireMm());
+                case CAP -> new Ring(ring.name(), ring.insideMm(), readMm(JobFields.RING_WIRE, text));
                 default -> new Ring(text.strip(), ring.insideMm(), ring.wireMm());
             };
         }
@@ -133,12 +135,19 @@ final class HardwareTableModel extends AbstractTableModel {
                 read(column == TO, JobFields.GRIP_TO, text, f.gripToMm()));
     }
 
-    private static double read(boolean edited, LengthField field, String text, double fallback) {
-        return edited ? field.readMm(text) : fallback;
+    private double read(boolean edited, LengthField field, String text, double fallback) {
+        return edited ? readMm(field, text) : fallback;
+    }
+
+    private double readMm(LengthField field, String text) {
+        return field.readMm(text, model.unit().ofBareNumbers());
     }
 
     @Override
     public void setValueAt(Object typed, int row, int column) {
+        if (typed.equals(getValueAt(row, column))) {
+            return; // what is shown is rounded
+        }
         List<Hardware> rows = rows();
         rows.set(row, parse(row, column, (String) typed));
         setList(rows);

@@ -23,12 +23,15 @@ import weltwright.geometry.Point;
 import weltwright.output.print.LineStyle;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
+import weltwright.units.LengthUnit;
+import weltwright.units.MeasureUnit;
 
 /** Shows the pieces to cut from the grain side, with their holes, marks and edge annotations. */
 final class PatternCanvas extends DrawingCanvas {
     private static final int MARGIN_PX = 16;
     // Chosen by eye.
     private static final double RULER_MM = 50;
+    private static final double RULER_IN = 2;
     private static final double TOOL_TIP_DISTANCE_MM = 4;
     private static final int LEGEND_HEIGHT_PX = 52;
 
@@ -45,6 +48,7 @@ final class PatternCanvas extends DrawingCanvas {
     private Optional<PieceRowLayout> rowLayout = Optional.empty();
     private Dimension view = new Dimension();
     private boolean computing;
+    private MeasureUnit unit = MeasureUnit.MILLIMETRE;
 
     PatternCanvas() {
         setName("pattern drawing");
@@ -94,7 +98,7 @@ final class PatternCanvas extends DrawingCanvas {
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
         rowLayout().ifPresent(pieces -> {
             for (PieceRowLayout.Placed placed : pieces.placed()) {
-                new PiecePainter(g, viewport, placed).paintPiece(annotationsOf(placed.piece()));
+                new PiecePainter(g, viewport, placed, unit).paintPiece(annotationsOf(placed.piece()));
             }
             paintLegend(g, paintScaleBar(g, viewport));
         });
@@ -127,21 +131,31 @@ final class PatternCanvas extends DrawingCanvas {
         if (rowLayout.isEmpty() || !newView.equals(view)) {
             view = newView;
             rowLayout = pattern.map(
-                    p -> PieceRowLayout.of(p.pieces(), newView, piece -> PiecePainter.captionPx(this, piece)));
+                    p -> PieceRowLayout.of(p.pieces(), newView, piece -> PiecePainter.captionPx(this, piece, unit)));
         }
         return rowLayout;
     }
 
-    /** Paints a scale bar of 50 mm and returns x of its right end in px. */
+    void setUnit(MeasureUnit newUnit) {
+        if (newUnit == unit) {
+            return;
+        }
+        unit = newUnit;
+        rowLayout = Optional.empty(); // captions have lengths
+        contentChanged();
+    }
+
+    /** Paints a scale bar of 50 mm or 2 in and returns x of its right end in px. */
     private double paintScaleBar(Graphics2D g, Viewport viewport) {
-        double end = MARGIN_PX + RULER_MM * viewport.pxPerMm();
+        double lengthMm = unit == MeasureUnit.INCH ? RULER_IN * LengthUnit.INCH.inMm() : RULER_MM;
+        double end = MARGIN_PX + lengthMm * viewport.pxPerMm();
         double y = getHeight() - MARGIN_PX;
         g.setColor(ThemeColors.text());
         g.setStroke(AnnotationPainter.roundStroke(1.4f));
         g.draw(new Line2D.Double(MARGIN_PX, y, end, y));
         g.draw(new Line2D.Double(MARGIN_PX, y - 4, MARGIN_PX, y + 4));
         g.draw(new Line2D.Double(end, y - 4, end, y + 4));
-        g.drawString("50 mm", MARGIN_PX + 4, (float) y - 6);
+        g.drawString(unit.format(lengthMm), MARGIN_PX + 4, (float) y - 6);
         return end;
     }
 

@@ -50,7 +50,7 @@ public final class PatternPanel extends JPanel {
     private final JScrollPane adviceScrollPane;
     private final WrappedText advice = new WrappedText(ThemeColors::text);
     private final List<Runnable> listeners = new ArrayList<>();
-    private final DerivedValue<Pattern, AssemblyPlan> derivedPlan;
+    private final DerivedValue<PlanInput, AssemblyPlan> derivedPlan;
     private DerivedValue.State<SheathDesign> state = new DerivedValue.State<>(Optional.empty(), "", false);
     private String withheld = "";
     private Optional<AssemblyPlan> plan = Optional.empty();
@@ -78,8 +78,8 @@ public final class PatternPanel extends JPanel {
         derivedPlan = new DerivedValue<>(
                 tasks,
                 "Putting the work in order",
-                () -> state.value().map(SheathDesign::pattern),
-                AssemblyPlan::of,
+                () -> state.value().map(design -> new PlanInput(design.pattern(), model.unit())),
+                input -> AssemblyPlan.of(input.pattern(), input.unit()),
                 this::setPlan);
         new DerivedValue<>(
                 model,
@@ -89,7 +89,17 @@ public final class PatternPanel extends JPanel {
                 SheathDesign.Input::design,
                 this::setDesign);
         showTab(PatternTab.PATTERN);
+        model.subscribe(this::updateUnit);
     }
+
+    private void updateUnit() {
+        patternCanvas.setUnit(model.unit());
+        derivedPlan.update();
+        updateAdvice();
+    }
+
+    /** What a plan follows from; its texts have lengths. */
+    private record PlanInput(Pattern pattern, MeasureUnit unit) {}
 
     /** Returns the canvas of the selected tab; that of the pattern for a tab without one. */
     public DrawingCanvas canvas() {
@@ -223,7 +233,7 @@ public final class PatternPanel extends JPanel {
                 .map(size -> size.name() + " " + unit.format(Math.round(size.lengthMm() * 10) / 10.0))
                 .collect(Collectors.joining(", "));
         List<String> lines = new ArrayList<>();
-        pattern.advice().forEach(advice -> lines.add("• " + AdviceWording.line(advice)));
+        pattern.advice().forEach(advice -> lines.add("• " + AdviceWording.line(advice, unit)));
         if (!sizes.isEmpty()) {
             lines.add("• Sizes: " + sizes + ".");
         }

@@ -21,7 +21,7 @@ import weltwright.output.pdf.LineStroke;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
-import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 
 /**
  * Paints one piece at its place in a drawing: leather, marks, holes and edge annotations. Sizes in px chosen by eye.
@@ -43,8 +43,11 @@ final class PiecePainter {
     private final Viewport viewport;
     private final PieceRowLayout.Placed placed;
     private final AffineTransform toPx;
+    private final MeasureUnit unit;
 
-    PiecePainter(Graphics2D g, Viewport viewport, PieceRowLayout.Placed placed) {
+    /** @param unit of the caption */
+    PiecePainter(Graphics2D g, Viewport viewport, PieceRowLayout.Placed placed, MeasureUnit unit) {
+        this.unit = unit;
         this.g = g;
         this.viewport = viewport;
         this.placed = placed;
@@ -110,18 +113,18 @@ final class PiecePainter {
     }
 
     /** The room for a piece's caption, in px: two lines, clear of the edges' letters and of the next caption. */
-    static Dimension captionPx(Component canvas, Piece piece) {
+    static Dimension captionPx(Component canvas, Piece piece, MeasureUnit unit) {
         Font font = UIManager.getFont("Label.font");
         FontMetrics plain = canvas.getFontMetrics(font);
         FontMetrics bold = canvas.getFontMetrics(font.deriveFont(Font.BOLD));
         return new Dimension(
-                Math.max(bold.stringWidth(piece.name()), plain.stringWidth(countAndThickness(piece)))
+                Math.max(bold.stringWidth(piece.name()), plain.stringWidth(countAndThickness(piece, unit)))
                         + UIScale.scale(CAPTION_GAP_PX),
                 2 * plain.getHeight() + captionAboveCutPx());
     }
 
-    private static String countAndThickness(Piece piece) {
-        return "cut " + piece.count() + ", " + new Length(piece.thicknessMm()).inMillimetres();
+    private static String countAndThickness(Piece piece, MeasureUnit unit) {
+        return "cut " + piece.count() + ", " + unit.format(piece.thicknessMm());
     }
 
     /** From the cut to the caption's lower line. */
@@ -138,7 +141,7 @@ final class PiecePainter {
         g.setFont(plain.deriveFont(Font.BOLD));
         g.drawString(piece.name(), (float) px.x(), lower - g.getFontMetrics().getHeight());
         g.setFont(plain);
-        g.drawString(countAndThickness(piece), (float) px.x(), lower);
+        g.drawString(countAndThickness(piece, unit), (float) px.x(), lower);
     }
 
     private void paintHole(Hole hole) {

@@ -52,6 +52,6 @@ public final class GroundLinesLayer {
                         .map(line -> line.map(trace::onMidPlane))
                         .toList());
         onPhoto.dispose();
-        GroundPainter.paintTitle(g, TraceWording.label(seenGround.label()));
+        GroundPainter.paintTitle(g, TraceWording.label(seenGround.label(), model.unit()));
     }
 }

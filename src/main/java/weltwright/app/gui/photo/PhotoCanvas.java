@@ -23,7 +23,6 @@ import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
 import weltwright.trace.PhotoAssessment;
 import weltwright.trace.ground.GroundChoice;
-import weltwright.units.Length;
 import weltwright.wording.TraceWording;
 
 /**
@@ -151,7 +150,7 @@ public final class PhotoCanvas extends DrawingCanvas {
                                 .map(line -> line.map(this::toMm))
                                 .toList());
                 onPhoto.dispose();
-                GroundPainter.paintTitle(g, TraceWording.label(cornerPx.label()));
+                GroundPainter.paintTitle(g, TraceWording.label(cornerPx.label(), model.unit()));
             });
         }
         rectangle().ifPresent(rectangle -> {
@@ -172,8 +171,8 @@ public final class PhotoCanvas extends DrawingCanvas {
         paintSideLength(g, viewport.toPx(corners.get(1).towards(corners.get(2), 0.5)), rectangle.heightMm());
     }
 
-    private static void paintSideLength(Graphics2D g, Point px, double mm) {
-        String text = new Length(mm).inMillimetres();
+    private void paintSideLength(Graphics2D g, Point px, double mm) {
+        String text = model.unit().format(mm);
         AnnotationPainter.paintLabel(
                 g,
                 text,

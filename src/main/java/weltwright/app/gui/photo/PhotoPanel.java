@@ -11,6 +11,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.image.Photo;
 import weltwright.trace.PhotoAssessment;
+import weltwright.units.MeasureUnit;
 import weltwright.wording.PhotoWording;
 import weltwright.wording.TraceWording;
 
@@ -83,7 +84,9 @@ public final class PhotoPanel extends JPanel {
                                         .orElse("")
                                 : "");
         adviceText.showText(
-                ready ? describe(assessment.value().get()) : assessment.computing() ? "Looking at the photo…" : "");
+                ready
+                        ? describe(assessment.value().get(), model.unit())
+                        : assessment.computing() ? "Looking at the photo…" : "");
         hintText.showText(hint());
         backButton.setVisible(model.job().silhouette().isPresent());
         revalidate();
@@ -98,21 +101,22 @@ public final class PhotoPanel extends JPanel {
     }
 
     /** The first note names the ground; with corners set by hand it also has the size of a pixel. */
-    private static String describe(PhotoAssessment assessment) {
+    private static String describe(PhotoAssessment assessment, MeasureUnit unit) {
         String ground = assessment.notes().stream()
                 .findFirst()
-                .map(TraceWording::sentence)
+                .map(note -> TraceWording.sentence(note, unit))
                 .orElse("");
         if (assessment.advice().isEmpty()) {
             return assessment.question().isPresent()
                     ? ground
                     : "The photo is good to trace. "
                             + assessment.notes().stream()
-                                    .map(TraceWording::sentence)
+                                    .map(note -> TraceWording.sentence(note, unit))
                                     .collect(Collectors.joining(" "));
         }
-        String advice =
-                assessment.advice().stream().map(PhotoWording::sentences).collect(Collectors.joining("\n• ", "• ", ""));
-        return ground.isEmpty() ? advice : ground + "\n" + advice;
+        String findings = assessment.advice().stream()
+                .map(advice -> PhotoWording.sentences(advice, unit))
+                .collect(Collectors.joining("\n• ", "• ", ""));
+        return ground.isEmpty() ? findings : ground + "\n" + findings;
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -120,6 +121,40 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     }
 
     @Test
+    void refusesALineThatTurnsBackOnItself() {
+        robot.focus(view);
+        press(KeyEvent.VK_R);
+        draw(new Point(20, 12.1), new Point(49.8, 12), new Point(50, 19), new Point(50.3, 12), new Point(80, 12));
+        await("the refusal", () -> execute(() -> !view.errorMessage().isEmpty()));
+        assertThat(frame.textBox("tool refusal").text()).contains("turn back on itself");
+        assertThat(outline()).isEqualTo(OutlinedJobs.KNIFE.outline());
+    }
+
+    @Test
+    void theStatedErrorFollowsHandWorkAndCaliper() {
+        open(OutlinedJobs.traced(0.95));
+        assertThat(execute(view::accuracyText)).isEqualTo("95 of 100 places within 0.20 mm");
+        robot.focus(view);
+        press(KeyEvent.VK_R);
+        draw(new Point(20, 12.3), new Point(40, 15), new Point(60, 15), new Point(80, 12));
+        await("the stretch", () -> !outline().equals(OutlinedJobs.KNIFE.outline()));
+        assertThat(execute(view::accuracyText)).contains("% drawn by hand").doesNotContain("within 0.20 mm");
+
+        open(OutlinedJobs.traced(0.95));
+        double width = CaliperMeasure.widthAt(
+                OutlinedJobs.KNIFE, OutlinedJobs.KNIFE.landmarks().tip().x() - 60);
+        frame.textBox("place of the width, from the tip").deleteText().enterText("60 mm\n");
+        frame.textBox("width of the knife")
+                .deleteText()
+                .enterText(String.format(Locale.ROOT, "%.3f mm\n", width + 1.5));
+        await("the measure", () -> !job().calipers().isEmpty());
+        // half of the difference lies on either side
+        assertThat(execute(view::accuracyText)).contains("within 0.75 mm", "a caliper differs by 1.5 mm");
+        frame.menuItemWithPath("Edit", "Undo").click();
+        assertThat(execute(view::accuracyText)).isEqualTo("95 of 100 places within 0.20 mm");
+    }
+
+    @Test
     void endsAStrokeWhenTheToolChanges() {
         robot.focus(view);
         press(KeyEvent.VK_R);
@@ -136,7 +171,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
 
     @Test
     void redrawsAlongTheEdgeOfThePhoto() {
-        Job traced = OutlinedJobs.empty()
+        Job traced = OutlinedJobs.measured()
                 .withPhoto(Photo.read(Path.of("sample-images", "drop-point.jpg")))
                 .traced(ProgressListener.NONE);
         Silhouette right = traced.silhouette().orElseThrow();

@@ -4,25 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import javax.swing.JComponent;
-import javax.swing.JFileChooser;
 import javax.swing.JTextField;
-import javax.swing.TransferHandler;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.assertj.swing.finder.JFileChooserFinder;
-import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
-import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.app.gui.outline.OutlineCanvas;
@@ -239,49 +230,5 @@ class MainWindowTest extends MainWindowTestBase {
         await("the message", () -> execute(notificationBar::isShowing));
         assertThat(execute(notificationBar::message)).contains("letter.txt");
         assertThat(execute(() -> window.model().hasUnsavedChanges())).isFalse();
-    }
-
-    /** As the desktop hands a dropped file over. */
-    private void drop(Path file) {
-        Transferable dropped = new Transferable() {
-            @Override
-            public DataFlavor[] getTransferDataFlavors() {
-                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-            }
-
-            @Override
-            public boolean isDataFlavorSupported(DataFlavor flavor) {
-                return flavor.equals(DataFlavor.javaFileListFlavor);
-            }
-
-            @Override
-            public Object getTransferData(DataFlavor flavor) {
-                return List.of(file.toFile());
-            }
-        };
-        execute(() -> {
-            JComponent root = window.frame().getRootPane();
-            root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, dropped));
-        });
-        robot.waitForIdle();
-    }
-
-    /**
-     * Presses a button of the question that is asked. Not with the mouse: without a window manager a dialog may still
-     * be on its way to its place when it is there.
-     */
-    private void answer(String button) {
-        JOptionPaneFixture question = JOptionPaneFinder.findOptionPane().using(robot);
-        execute(() -> question.buttonWithText(button).target().doClick());
-        await("the question to go", () -> execute(() -> !question.target().isShowing()));
-    }
-
-    private void choose(Path file) {
-        JFileChooser chooser = JFileChooserFinder.findFileChooser().using(robot).target();
-        execute(() -> {
-            chooser.setSelectedFile(file.toFile());
-            chooser.approveSelection();
-        });
-        robot.waitForIdle();
     }
 }

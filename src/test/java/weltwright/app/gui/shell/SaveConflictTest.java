@@ -7,12 +7,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JFileChooser;
 import javax.swing.JMenuItem;
 import javax.swing.SwingUtilities;
 import org.assertj.swing.finder.JFileChooserFinder;
-import org.assertj.swing.finder.JOptionPaneFinder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.app.gui.testing.MainWindowTestBase;
@@ -111,27 +109,5 @@ class SaveConflictTest extends MainWindowTestBase {
     private void save() {
         JMenuItem item = frame.menuItemWithPath("File", "Save job").target();
         SwingUtilities.invokeLater(item::doClick);
-    }
-
-    private void answer(String words) {
-        JButton button = JOptionPaneFinder.findOptionPane()
-                .withTimeout(LONGEST_MS)
-                .using(robot)
-                .buttonWithText(words)
-                .target();
-        execute(() -> button.doClick());
-        robot.waitForIdle();
-    }
-
-    private void choose(Path file) {
-        JFileChooser chooser = JFileChooserFinder.findFileChooser()
-                .withTimeout(LONGEST_MS)
-                .using(robot)
-                .target();
-        execute(() -> {
-            chooser.setSelectedFile(file.toFile());
-            chooser.approveSelection();
-        });
-        robot.waitForIdle();
     }
 }

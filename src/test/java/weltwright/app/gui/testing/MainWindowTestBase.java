@@ -6,20 +6,29 @@ import static org.assertj.swing.timing.Pause.pause;
 import java.awt.AWTEvent;
 import java.awt.Component;
 import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
 import java.awt.event.AWTEventListener;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.TransferHandler;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
+import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -175,5 +184,55 @@ public abstract class MainWindowTestBase {
                     }
                 },
                 CONDITION_TIMEOUT_MS);
+    }
+
+    /** As the desktop hands a dropped file over. */
+    public void drop(Path file) {
+        Transferable dropped = new Transferable() {
+            @Override
+            public DataFlavor[] getTransferDataFlavors() {
+                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
+            }
+
+            @Override
+            public boolean isDataFlavorSupported(DataFlavor flavor) {
+                return flavor.equals(DataFlavor.javaFileListFlavor);
+            }
+
+            @Override
+            public Object getTransferData(DataFlavor flavor) {
+                return List.of(file.toFile());
+            }
+        };
+        execute(() -> {
+            JComponent root = window.frame().getRootPane();
+            root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, dropped));
+        });
+        robot.waitForIdle();
+    }
+
+    /**
+     * Presses a button of the question that is asked. Not with the mouse: without a window manager a dialog may still
+     * be on its way to its place when it is there.
+     */
+    public void answer(String button) {
+        JOptionPaneFixture question = JOptionPaneFinder.findOptionPane()
+                .withTimeout(CONDITION_TIMEOUT_MS)
+                .using(robot);
+        execute(() -> question.buttonWithText(button).target().doClick());
+        await("the question to go", () -> execute(() -> !question.target().isShowing()));
+    }
+
+    /** Chooses a file in the dialog that is open. */
+    public void choose(Path file) {
+        JFileChooser chooser = JFileChooserFinder.findFileChooser()
+                .withTimeout(CONDITION_TIMEOUT_MS)
+                .using(robot)
+                .target();
+        execute(() -> {
+            chooser.setSelectedFile(file.toFile());
+            chooser.approveSelection();
+        });
+        robot.waitForIdle();
     }
 }

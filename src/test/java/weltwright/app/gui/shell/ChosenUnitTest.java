@@ -1,0 +1,128 @@
+package weltwright.app.gui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
+
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.gui.testing.MainWindowTestBase;
+import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.job.Job;
+
+/** One choice of unit holds everywhere. 1 in = 25.4 mm exactly (international yard and pound agreement, 1959). */
+class ChosenUnitTest extends MainWindowTestBase {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void readsABareNumberInTheChosenUnitAndChangesNoValueByShowingIt() {
+        open(OutlinedJobs.outlined());
+        Job before = job();
+        chooseInches();
+        frame.textBox("handle thickness").requireText("0.748 in"); // 19 mm
+        frame.textBox("spine thickness").focus();
+        frame.textBox("handle thickness").focus();
+        frame.toggleButton("stage Sheath").click();
+        assertThat(job()).isEqualTo(before);
+
+        frame.toggleButton("stage Knife").click();
+        type("spine thickness", "3/16");
+        assertThat(job().settings().measuredSpineMm()).isCloseTo(25.4 * 3 / 16, within(1e-12));
+        frame.textBox("spine thickness").requireText("3/16");
+        frame.menuItemWithPath("View", "Sizes in mm").click();
+        frame.textBox("spine thickness").requireText("4.76 mm");
+        frame.textBox("handle thickness").requireText("19 mm");
+    }
+
+    @Test
+    void showsWhatWasTypedAsItWasTypedAlsoAfterUndoAndFromTheFile() {
+        open(OutlinedJobs.outlined());
+        frame.toggleButton("stage Sheath").click();
+        type("leather thickness", "8 oz");
+        frame.comboBox("drawn with").selectItem("Left hand");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        frame.textBox("leather thickness").requireText("3 mm");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
+        frame.textBox("leather thickness").requireText("8 oz");
+
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+        Path file = folder.resolve("typed.wwj");
+        choose(file);
+        await(
+                "the file",
+                () -> Files.exists(file) && !execute(() -> window.model().hasUnsavedChanges()));
+        open(OutlinedJobs.outlined());
+        frame.textBox("leather thickness").requireText("3 mm");
+        frame.menuItemWithPath("File", "Open job…").click();
+        choose(file);
+        await("the job", () -> job().spec().leather().thicknessMm() == 25.4 / 8);
+        frame.textBox("leather thickness").requireText("8 oz");
+    }
+
+    @Test
+    void holdsForAdviceHardwareWorkAndPaper() throws IOException {
+        Job job = OutlinedJobs.outlined();
+        open(job.withSpec(job.spec().withLeather(job.spec().leather().withThicknessMm(25.4 / 8))));
+        frame.toggleButton("stage Sheath").click();
+        awaitPattern();
+        chooseInches();
+        assertThat(advice()).contains(" in").doesNotContain(" mm");
+        frame.toggleButton("tab Hardware").click();
+        robot.waitForIdle();
+        JTable stock = frame.table("hardware at hand").target();
+        assertThat(execute(() -> (String) stock.getValueAt(0, 2))).endsWith(" in");
+        frame.toggleButton("tab Order of work").click();
+        JTable steps = frame.table("work steps").target();
+        await("the work in inches", () -> execute(() -> text(steps)).contains("leather of 1/8 in"));
+
+        frame.menuItemWithPath("File", "Save pattern as PDF…").click();
+        Path file = folder.resolve("inches.pdf");
+        choose(file);
+        await("the PDF", () -> Files.exists(file));
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .contains("leather 1/8 in", "leather, in", "leather of 1/8 in")
+                    .doesNotContain("leather 3.2 mm", "leather, mm");
+        }
+    }
+
+    private void chooseInches() {
+        frame.menuItemWithPath("View", "Sizes in inches").click();
+        robot.waitForIdle();
+    }
+
+    /** The advice beneath the pattern, the longest text that is shown. */
+    private String advice() {
+        return execute(() ->
+                robot
+                        .finder()
+                        .findAll(c -> c instanceof JTextArea area
+                                && area.isShowing()
+                                && area.getText().contains("•"))
+                        .stream()
+                        .map(area -> ((JTextArea) area).getText())
+                        .findFirst()
+                        .orElse(""));
+    }
+
+    private static String text(JTable table) {
+        StringBuilder text = new StringBuilder();
+        for (int row = 0; row < table.getRowCount(); row++) {
+            for (int column = 0; column < table.getColumnCount(); column++) {
+                text.append(table.getValueAt(row, column)).append('\n');
+            }
+        }
+        return text.toString();
+    }
+}
