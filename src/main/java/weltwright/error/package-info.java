@@ -1,9 +1,9 @@
 /**
- * Errors that a user can put right, and the log for those that only a developer can.
+ * Errors that a user can put right.
  *
- * <p>In: A sentence that says what is wrong and what to do, or an unexpected exception.
+ * <p>In: A sentence that says what is wrong and what to do.
  *
- * <p>Out: {@link weltwright.error.UserFacingException}, and entries in the defect log.
+ * <p>Out: {@link weltwright.error.UserFacingException}.
  *
  * <p>Uses: No other package.
  */

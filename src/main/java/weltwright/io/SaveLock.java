@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
-import weltwright.error.DefectLog;
 
 /**
  * A lock between all threads and processes of the user, held while a file is compared with its expected version and
@@ -16,7 +15,7 @@ import weltwright.error.DefectLog;
  * content is written before the lock is acquired, so that it is held briefly.
  */
 final class SaveLock implements AutoCloseable {
-    private static final Path FILE = DefectLog.standard().file().resolveSibling("save.lock");
+    private static final Path FILE = UserDirectory.STATE.path().resolve("save.lock");
     private static final ReentrantLock IN_PROCESS = new ReentrantLock();
 
     /** Chosen by eye: far longer than the lock is ever held. */

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Set;
-import weltwright.error.DefectLog;
 
 /**
  * Deletes temporary files of processes that were killed or lost power: at the next save into their folder, and at the
@@ -21,7 +20,7 @@ import weltwright.error.DefectLog;
  * <p>No method throws; a file that cannot be deleted is tried again the next time.
  */
 public final class UnfinishedFiles {
-    private static final Path NOTES = DefectLog.standard().file().resolveSibling("unfinished");
+    private static final Path NOTES = UserDirectory.STATE.path().resolve("unfinished");
 
     private UnfinishedFiles() {}
 

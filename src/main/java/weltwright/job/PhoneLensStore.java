@@ -11,7 +11,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import weltwright.camera.lens.CalibratedLens;
 import weltwright.error.UserFacingException;
@@ -19,6 +18,7 @@ import weltwright.image.Photo;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
+import weltwright.io.UserDirectory;
 
 /**
  * Stores the calibrated lenses of the user's phones, one JSON file for each, in the user's own settings.
@@ -34,27 +34,7 @@ public record PhoneLensStore(Path folder) {
 
     /** The store in the directory that the operating system has for settings of programs. */
     public static PhoneLensStore standard() {
-        return new PhoneLensStore(folder(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv)
-                .resolve("phones"));
-    }
-
-    /**
-     * The directory for a program's settings: on Windows %APPDATA% (Known Folders), on macOS ~/Library/Application
-     * Support (File System Programming Guide), elsewhere $XDG_CONFIG_HOME or ~/.config (XDG Base Directory
-     * Specification 0.8).
-     */
-    static Path folder(String system, String home, UnaryOperator<String> environment) {
-        String name = system.toLowerCase(Locale.ROOT);
-        if (name.startsWith("windows")) {
-            String roaming = environment.apply("APPDATA");
-            return (roaming == null ? Path.of(home, "AppData", "Roaming") : Path.of(roaming)).resolve("Weltwright");
-        }
-        if (name.startsWith("mac")) {
-            return Path.of(home, "Library", "Application Support", "Weltwright");
-        }
-        String config = environment.apply("XDG_CONFIG_HOME");
-        boolean set = config != null && Path.of(config).isAbsolute();
-        return (set ? Path.of(config) : Path.of(home, ".config")).resolve("weltwright");
+        return new PhoneLensStore(UserDirectory.SETTINGS.path().resolve("phones"));
     }
 
     /** All readable lenses, sorted by name. */

@@ -8,7 +8,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
@@ -102,19 +101,6 @@ class PhoneLensStoreTest {
                 .hasMessageContaining("Measure it first");
         shelf.put(MAIN);
         assertThatThrownBy(() -> shelf.named("none such")).hasMessageContaining("Anouk's phone");
-    }
-
-    /** XDG Base Directory Specification 0.8; File System Programming Guide; Known Folders. */
-    @Test
-    void liesWhereProgramsKeepTheirSettings() {
-        assertThat(PhoneLensStore.folder("Linux", "/home/a", Map.of("XDG_CONFIG_HOME", "/s")::get))
-                .isEqualTo(Path.of("/s/weltwright"));
-        assertThat(PhoneLensStore.folder("Linux", "/home/a", Map.<String, String>of()::get))
-                .isEqualTo(Path.of("/home/a/.config/weltwright"));
-        assertThat(PhoneLensStore.folder("Mac OS X", "/Users/a", Map.<String, String>of()::get))
-                .isEqualTo(Path.of("/Users/a/Library/Application Support/Weltwright"));
-        assertThat(PhoneLensStore.folder("Windows 11", "/u", Map.of("APPDATA", "/r")::get))
-                .isEqualTo(Path.of("/r/Weltwright"));
     }
 
     static CalibratedLens lens(String name, Optional<CameraIdentity> camera, double exifFocal) {

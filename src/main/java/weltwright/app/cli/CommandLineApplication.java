@@ -7,8 +7,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
-import weltwright.error.DefectLog;
 import weltwright.error.UserFacingException;
+import weltwright.io.DefectLog;
 import weltwright.job.PhoneLensStore;
 import weltwright.trace.ground.GroundSizeUnknownException;
 

@@ -20,6 +20,7 @@ import java.util.zip.CRC32;
 import org.bytedeco.javacpp.Loader;
 import org.bytedeco.opencv.opencv_java;
 import weltwright.error.UserFacingException;
+import weltwright.io.UserDirectory;
 
 /**
  * Loads OpenCV's native libraries once, on first use, so that a run without photos does not load them.
@@ -49,7 +50,7 @@ public final class OpenCvLibraries {
         if (loaded) {
             return;
         }
-        Path folder = PrivateCacheDirectory.secured(PrivateCacheDirectory.usual());
+        Path folder = PrivateCacheDirectory.secured(UserDirectory.CACHE.path());
         System.setProperty(JAVACPP_FOLDER, folder.toString());
         // Another process may be unpacking; its half-written files must not be deleted.
         try (FileChannel channel =

@@ -9,10 +9,8 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.UnaryOperator;
 import weltwright.error.UserFacingException;
 
 /**
@@ -32,35 +30,6 @@ final class PrivateCacheDirectory {
     private static final int WRITABLE_BY_OTHERS = 0002;
 
     private PrivateCacheDirectory() {}
-
-    /** Returns the system's cache directory for this user. */
-    static Path usual() {
-        return directory(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv);
-    }
-
-    /**
-     * Returns the cache directory by the conventions of a system: on Windows %LOCALAPPDATA% (Known Folders), on macOS
-     * ~/Library/Caches (File System Programming Guide), elsewhere $XDG_CACHE_HOME or ~/.cache (XDG Base Directory
-     * Specification 0.8).
-     *
-     * @param system the system property os.name
-     * @param home the user's home directory
-     * @param environment returns the value of an environment variable, or null
-     */
-    static Path directory(String system, String home, UnaryOperator<String> environment) {
-        String name = system.toLowerCase(Locale.ROOT);
-        if (name.startsWith("windows")) {
-            String local = environment.apply("LOCALAPPDATA");
-            Path data = local == null ? Path.of(home, "AppData", "Local") : Path.of(local);
-            return data.resolve("Weltwright").resolve("Cache");
-        }
-        if (name.startsWith("mac")) {
-            return Path.of(home, "Library", "Caches", "Weltwright");
-        }
-        String cache = environment.apply("XDG_CACHE_HOME");
-        boolean set = cache != null && Path.of(cache).isAbsolute();
-        return (set ? Path.of(cache) : Path.of(home, ".cache")).resolve("weltwright");
-    }
 
     /**
      * Creates the directory where it is missing, and makes sure that only the user can write to it.

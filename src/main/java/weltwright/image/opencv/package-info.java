@@ -5,6 +5,6 @@
  *
  * <p>Out: A loaded library.
  *
- * <p>Uses: {@code error} and {@code geometry}; OpenCV.
+ * <p>Uses: {@code error}, {@code geometry} and {@code io}; OpenCV.
  */
 package weltwright.image.opencv;

@@ -9,7 +9,6 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,22 +26,6 @@ class PrivateCacheDirectoryTest {
     @BeforeEach
     void assumeUnix() {
         assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("unix"));
-    }
-
-    @Test
-    void followsTheConventionsOfEachSystem() {
-        Map<String, String> environment = Map.of("XDG_CACHE_HOME", "/fast/cache", "LOCALAPPDATA", "/local");
-        assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", name -> null))
-                .isEqualTo(Path.of("/home/ylva/.cache/weltwright"));
-        assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", environment::get))
-                .isEqualTo(Path.of("/fast/cache/weltwright"));
-        // A path that is not absolute is to be ignored: XDG Base Directory Specification 0.8.
-        assertThat(PrivateCacheDirectory.directory("Linux", "/home/ylva", name -> "cache"))
-                .isEqualTo(Path.of("/home/ylva/.cache/weltwright"));
-        assertThat(PrivateCacheDirectory.directory("Mac OS X", "/Users/ylva", environment::get))
-                .isEqualTo(Path.of("/Users/ylva/Library/Caches/Weltwright"));
-        assertThat(PrivateCacheDirectory.directory("Windows 11", "/Users/ylva", environment::get))
-                .isEqualTo(Path.of("/local/Weltwright/Cache"));
     }
 
     @Test

@@ -9,8 +9,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
-import weltwright.error.DefectLog;
 import weltwright.error.UserFacingException;
+import weltwright.io.DefectLog;
 import weltwright.trace.ProgressListener;
 
 /**

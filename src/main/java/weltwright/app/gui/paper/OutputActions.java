@@ -38,8 +38,12 @@ public final class OutputActions {
     private final TaskQueue tasks;
     private final FileDialogs dialogs;
     private final Consumer<String> notifier;
+    private final BiConsumer<String, Path> savedNotifier;
 
-    /** @param pattern returns the pattern of the present job; empty where there is none */
+    /**
+     * @param pattern returns the pattern of the present job; empty where there is none
+     * @param savedNotifier shows a message about a saved file
+     */
     public OutputActions(
             JobModel model,
             Supplier<Optional<Pattern>> pattern,
@@ -47,7 +51,8 @@ public final class OutputActions {
             CutterPreferences cutterPreferences,
             TaskQueue tasks,
             FileDialogs dialogs,
-            Consumer<String> notifier) {
+            Consumer<String> notifier,
+            BiConsumer<String, Path> savedNotifier) {
         this.model = model;
         this.pattern = pattern;
         this.printerPreferences = printerPreferences;
@@ -55,6 +60,7 @@ public final class OutputActions {
         this.tasks = tasks;
         this.dialogs = dialogs;
         this.notifier = notifier;
+        this.savedNotifier = savedNotifier;
     }
 
     /** Saves the reference sheet for the printer's paper. */
@@ -114,9 +120,11 @@ public final class OutputActions {
                                         writer.accept(plan, file);
                                         return plan;
                                     },
-                                    plan -> notifier.accept((String.join(" ", plan.advice()) + " Saved: " + file
-                                                    + ". Cut the 50 mm square first, and measure it before you trust the machine.")
-                                            .strip()));
+                                    plan -> savedNotifier.accept(
+                                            (String.join(" ", plan.advice()) + " Saved: " + file
+                                                            + ". Cut the 50 mm square first, and measure it before you trust the machine.")
+                                                    .strip(),
+                                            file));
                         }));
     }
 
@@ -137,9 +145,10 @@ public final class OutputActions {
         tasks.submit(
                 title,
                 writer,
-                remark -> notifier.accept(
-                        "Saved: " + file + ". Print it at actual size (100 %) and measure" + " before you trust it."
-                                + remark.map(text -> " " + text).orElse("")));
+                remark -> savedNotifier.accept(
+                        "Saved: " + file + ". Print it at actual size (100 %) and measure before you trust it."
+                                + remark.map(text -> " " + text).orElse(""),
+                        file));
     }
 
     private void print(String title, Callable<PrintPages> pages) {

@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.Executors;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -104,8 +105,9 @@ public final class MainWindow {
     /**
      * @param preferences of the user: theme, unit, printer, folder
      * @param lensStore calibrated lenses
+     * @param fileOpener opens what was saved
      */
-    public MainWindow(Preferences preferences, PhoneLensStore lensStore) {
+    public MainWindow(Preferences preferences, PhoneLensStore lensStore, FileOpener fileOpener) {
         FileDialogs dialogs = new FileDialogs(frame, preferences);
         PrinterPreferences printer = new PrinterPreferences(preferences);
         CutterPreferences cutter = new CutterPreferences(preferences);
@@ -120,7 +122,18 @@ public final class MainWindow {
         DisplayUnit displayUnit = new DisplayUnit(preferences);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
         outputActions = new OutputActions(
-                model, patternPanel::pattern, printer, cutter, tasks, dialogs, notificationBar::showMessage);
+                model,
+                patternPanel::pattern,
+                printer,
+                cutter,
+                tasks,
+                dialogs,
+                notificationBar::showMessage,
+                fileOpener.isAvailable()
+                        ? notificationBar::showSaved
+                        : (message, file) -> notificationBar.showMessage(message));
+        notificationBar.onOpen(
+                file -> openFile(() -> fileOpener.open(file)), file -> openFile(() -> fileOpener.showInFolder(file)));
         LensCalibrationAction lensCalibration =
                 new LensCalibrationAction(model, tasks, dialogs, lensStore, notificationBar::showMessage);
         actions =
@@ -191,7 +204,7 @@ public final class MainWindow {
         SwingUtilities.invokeLater(() -> {
             Preferences preferences = Preferences.userRoot().node(PREFERENCES);
             Theme.load(preferences).install();
-            MainWindow window = new MainWindow(preferences, PhoneLensStore.standard());
+            MainWindow window = new MainWindow(preferences, PhoneLensStore.standard(), FileOpener.ofDesktop());
             window.show();
             file.ifPresent(window.jobFiles::open);
         });
@@ -318,6 +331,10 @@ public final class MainWindow {
                 knifeForm.focusThicknesses();
             }
         }
+    }
+
+    private void openFile(Runnable opening) {
+        tasks.submit("Opening the file", Executors.callable(opening), done -> {});
     }
 
     /** Switches between the photo as taken and the outline. */

@@ -8,6 +8,7 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javax.swing.JTextField;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -141,6 +142,12 @@ class MainWindowTest extends MainWindowTestBase {
         Path file = folder.resolve("pattern.pdf");
         choose(file);
         await("the PDF", () -> Files.exists(file));
+        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
+        await("the notice", () -> execute(notice::isShowing));
+        frame.button("open saved file").click();
+        await("the program for it", () -> opened.files.equals(List.of(file)));
+        frame.button("show in folder").click();
+        await("its folder", () -> opened.inFolders.equals(List.of(file)));
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             PDRectangle page = pdf.getPage(0).getMediaBox();
             // US Letter, 8.5 in by 11 in (ANSI/ASME Y14.1), at 72 points an inch

@@ -48,6 +48,7 @@ public abstract class MainWindowTestBase {
     public Robot robot;
     public MainWindow window;
     public FrameFixture frame;
+    public final OpenedFiles opened = new OpenedFiles();
 
     @BeforeEach
     void openWindow() {
@@ -56,7 +57,8 @@ public abstract class MainWindowTestBase {
         robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
             Theme.LIGHT.install();
-            return new MainWindow(new InMemoryPreferences(), new PhoneLensStore(Path.of("target", "no-phones")));
+            return new MainWindow(
+                    new InMemoryPreferences(), new PhoneLensStore(Path.of("target", "no-phones")), opened);
         });
         frame = new FrameFixture(robot, window.frame());
         execute(window::show);

@@ -3,6 +3,7 @@ package weltwright.app.gui.widget;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.JFrame;
@@ -40,6 +41,35 @@ class WrappedTextLayoutTest {
             settled(frame, below);
             frame.dispose();
         });
+    }
+
+    /** A bar above the rest, once laid out in a narrow window, has the height for the wide window soon after. */
+    @Test
+    void tellsItsParentOfTheHeightForItsNewWidth() {
+        VirtualDisplay.assumeThere();
+        JPanel bar = execute(() -> new JPanel(new WrappedTextLayout("insets 0, fillx", "[grow,fill]")));
+        JFrame frame = execute(() -> {
+            WrappedText text = new WrappedText(ThemeColors::text);
+            text.showText(LONG);
+            bar.add(text, "wmin 0");
+            JFrame made = new JFrame();
+            made.setContentPane(new JPanel(new BorderLayout()));
+            made.getContentPane().add(bar, BorderLayout.NORTH);
+            made.addNotify();
+            made.setSize(new Dimension(120, 600));
+            made.validate();
+            return made;
+        });
+        int narrow = execute(bar::getHeight);
+        execute(() -> {
+            frame.setSize(new Dimension(1300, 600));
+            frame.validate();
+        });
+        // What the layout has asked for is done with the events after it.
+        execute(() -> {});
+        execute(() -> frame.validate());
+        assertThat(execute(bar::getHeight)).isLessThan(narrow / 3);
+        execute(frame::dispose);
     }
 
     /** Laid out once it is where it stays when it is laid out again. */

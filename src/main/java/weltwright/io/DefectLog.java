@@ -1,4 +1,4 @@
-package weltwright.error;
+package weltwright.io;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -11,9 +11,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 
 /**
  * Logs defects of the program, for its developers, in a small file in the user's own directory. An entry holds the
@@ -28,26 +26,7 @@ public record DefectLog(Path file) {
 
     /** The log in the directory that the operating system has for program state. */
     public static DefectLog standard() {
-        return new DefectLog(directory(System.getProperty("os.name"), System.getProperty("user.home"), System::getenv)
-                .resolve("defects.log"));
-    }
-
-    /**
-     * The directory for a program's state: on Windows %LOCALAPPDATA% (Known Folders), on macOS ~/Library/Logs (File
-     * System Programming Guide), elsewhere $XDG_STATE_HOME or ~/.local/state (XDG Base Directory Specification 0.8).
-     */
-    static Path directory(String system, String home, UnaryOperator<String> environment) {
-        String name = system.toLowerCase(Locale.ROOT);
-        if (name.startsWith("windows")) {
-            String local = environment.apply("LOCALAPPDATA");
-            return (local == null ? Path.of(home, "AppData", "Local") : Path.of(local)).resolve("Weltwright");
-        }
-        if (name.startsWith("mac")) {
-            return Path.of(home, "Library", "Logs", "Weltwright");
-        }
-        String state = environment.apply("XDG_STATE_HOME");
-        boolean set = state != null && Path.of(state).isAbsolute();
-        return (set ? Path.of(state) : Path.of(home, ".local", "state")).resolve("weltwright");
+        return new DefectLog(UserDirectory.STATE.path().resolve("defects.log"));
     }
 
     /**

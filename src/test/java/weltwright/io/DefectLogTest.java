@@ -1,4 +1,4 @@
-package weltwright.error;
+package weltwright.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -62,16 +61,5 @@ class DefectLogTest {
     void whereItCannotBeWrittenTheMessageSaysSo() throws IOException {
         DefectLog log = new DefectLog(Files.createFile(folder.resolve("taken")).resolve("defects.log"));
         assertThat(log.append("saving", new IllegalStateException())).contains("could not be written");
-    }
-
-    /** XDG Base Directory Specification 0.8; Apple's and Microsoft's guides. */
-    @Test
-    void liesWhereTheSystemKeepsSuchThings() {
-        assertThat(DefectLog.directory("Linux", "/home/a", Map.of("XDG_STATE_HOME", "/s")::get))
-                .isEqualTo(Path.of("/s/weltwright"));
-        assertThat(DefectLog.directory("Linux", "/home/a", Map.<String, String>of()::get))
-                .isEqualTo(Path.of("/home/a/.local/state/weltwright"));
-        assertThat(DefectLog.directory("Mac OS X", "/Users/a", Map.<String, String>of()::get))
-                .isEqualTo(Path.of("/Users/a/Library/Logs/Weltwright"));
     }
 }
