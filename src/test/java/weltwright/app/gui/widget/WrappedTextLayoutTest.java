@@ -3,11 +3,11 @@ package weltwright.app.gui.widget;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
-import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.VirtualDisplay;
 import weltwright.app.gui.theme.ThemeColors;
@@ -53,8 +53,11 @@ class WrappedTextLayoutTest {
             text.showText(LONG);
             bar.add(text, "wmin 0");
             JFrame made = new JFrame();
-            made.setContentPane(new JPanel(new BorderLayout()));
-            made.getContentPane().add(bar, BorderLayout.NORTH);
+            JPanel north = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 0", "[grow,fill]"));
+            north.add(bar, "wmin 0");
+            made.setContentPane(new JPanel(new MigLayout("insets 0, fill")));
+            made.getContentPane().add(north, "dock north");
+            made.getContentPane().add(new JPanel(), "push, grow, wmin 0, hmin 0");
             made.addNotify();
             made.setSize(new Dimension(120, 600));
             made.validate();
@@ -67,7 +70,8 @@ class WrappedTextLayoutTest {
         });
         // What the layout has asked for is done with the events after it.
         execute(() -> {});
-        execute(() -> frame.validate());
+        execute(() -> frame.setVisible(true));
+        execute(() -> {});
         assertThat(execute(bar::getHeight)).isLessThan(narrow / 3);
         execute(frame::dispose);
     }
