@@ -59,7 +59,7 @@ public final class LeatherDevelopment {
     private final int deepest;
     private final double edgeTurnMm;
     private final double spineTurnMm;
-    /** The growth is never less. */
+    /** What the leather needs; the growth is never less. */
     private final RequiredGrowth required;
 
     private final double[] edgeGrowth;
