@@ -83,6 +83,11 @@ final class HardwarePanel extends JPanel {
         updateButtons();
     }
 
+    /** Takes what is being typed in the table; returns whether it could be read, and shows why not. */
+    boolean commitEntry() {
+        return !stockTable.isEditing() || stockTable.getCellEditor().stopCellEditing();
+    }
+
     /** Returns the table of the maker's stock. */
     JTable stockTable() {
         return stockTable;
@@ -150,7 +155,7 @@ final class HardwarePanel extends JPanel {
     private void addButton(JPanel row, JButton button, Runnable action) {
         button.setName(button.getText());
         button.addActionListener(e -> {
-            if (!stockTable.isEditing() || stockTable.getCellEditor().stopCellEditing()) {
+            if (commitEntry()) {
                 action.run();
             }
         });

@@ -133,6 +133,15 @@ public final class PatternPanel extends JPanel {
         }
     }
 
+    /** Takes what is being typed in a table; where it is refused, shows it and returns false. */
+    public boolean commitEntry() {
+        boolean taken = hardware.commitEntry();
+        if (!taken) {
+            showTab(PatternTab.HARDWARE);
+        }
+        return taken;
+    }
+
     private DerivedValue.State<SheathDesign> shown() {
         return withheld.isEmpty() ? state : new DerivedValue.State<>(Optional.empty(), withheld, false);
     }

@@ -28,6 +28,7 @@ public final class PhotoPanel extends JPanel {
     private final JButton backButton = new JButton("Back to the outline");
     private DerivedValue.State<PhotoAssessment> assessment = new DerivedValue.State<>(Optional.empty(), "", false);
     private Optional<Photo> assessedPhoto = Optional.empty();
+    private String toldElsewhere = "";
 
     /** @param showOutline switches back to the outline */
     public PhotoPanel(JobModel model, Runnable showOutline) {
@@ -57,6 +58,14 @@ public final class PhotoPanel extends JPanel {
         return !assessment.computing() && assessedPhoto.equals(model.job().photo());
     }
 
+    /** Leaves out the question where the window tells the same already, as why the photo could not be traced. */
+    public void leaveOut(String told) {
+        if (!told.equals(toldElsewhere)) {
+            toldElsewhere = told;
+            update();
+        }
+    }
+
     /** Shows the assessment of the photo, or that it is being computed. */
     public void setAssessment(DerivedValue.State<PhotoAssessment> newAssessment) {
         assessment = newAssessment;
@@ -81,6 +90,7 @@ public final class PhotoPanel extends JPanel {
                                 ? assessment
                                         .value()
                                         .flatMap(PhotoAssessment::question)
+                                        .filter(question -> !question.equals(toldElsewhere))
                                         .orElse("")
                                 : "");
         adviceText.showText(

@@ -263,6 +263,9 @@ public final class MainWindow {
      */
     void whereNoEntryIsRefused(Runnable output) {
         commitFocusedField();
+        if (!patternPanel.commitEntry()) {
+            return;
+        }
         forms.refusal(WorkflowStage.PAPER).ifPresentOrElse(this::showRefusedEntry, output);
     }
 
@@ -301,6 +304,7 @@ public final class MainWindow {
         }
         outlinePanel.canvas().withhold(forms.refusalText(WorkflowStage.KNIFE));
         patternPanel.withhold(forms.refusalText(WorkflowStage.SHEATH));
+        photoPanel.leaveOut(traceController.error());
         nextStepBar.show(NextStepPrompt.of(
                 job,
                 stage,

@@ -83,7 +83,7 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         }
         if (job.silhouette().isEmpty()) {
             return prompt(
-                    "Have the outline found: it takes some seconds. What the photo shows of the ground stands above it.",
+                    "Both thicknesses are typed: have the outline of the knife found. It takes some seconds.",
                     stage == WorkflowStage.KNIFE ? NextAction.FIND_OUTLINE : NextAction.GO_TO_KNIFE);
         }
         if (!now.patternError().isEmpty() && (stage == WorkflowStage.SHEATH || stage == WorkflowStage.PAPER)) {

@@ -8,6 +8,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JFileChooser;
+import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -57,6 +58,21 @@ class RefusedEntryTest extends MainWindowTestBase {
                 .isEmpty();
         frame.toggleButton("stage Sheath").requireSelected();
         awaitFocus("stitch margin");
+    }
+
+    @Test
+    void makesNothingOfThePatternWhileACellOfTheHardwareIsRefused() {
+        open(OutlinedJobs.outlined());
+        frame.toggleButton("stage Sheath").click();
+        awaitPattern();
+        frame.toggleButton("tab Hardware").click();
+        frame.table("hardware at hand").cell(TableCell.row(0).column(2)).startEditing();
+        frame.textBox("cell").setText("abc");
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_S);
+        assertThat(robot.finder().findAll(c -> c instanceof JFileChooser && c.isShowing()))
+                .isEmpty();
+        assertThat(frame.textBox("hardware wrong").text()).contains("abc");
+        frame.textBox("cell").requireText("abc");
     }
 
     @Test
