@@ -70,6 +70,7 @@ class ArchitectureTest {
             "output.pdf",
             "output.card",
             "output.print",
+            "output.layout",
             "job",
             "licence",
             "app.cli",
@@ -170,7 +171,11 @@ class ArchitectureTest {
     @Test
     void onlyPdfOutputUsesPdfBox() {
         onlyIn(
-                List.of("weltwright.output.pdf", "weltwright.output.card", "weltwright.output.print"),
+                List.of(
+                        "weltwright.output.pdf",
+                        "weltwright.output.card",
+                        "weltwright.output.print",
+                        "weltwright.output.layout"),
                 "org.apache.pdfbox..",
                 "org.apache.fontbox..");
     }

@@ -26,6 +26,7 @@ import weltwright.layout.stock.StretchRule;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.TestSpecs;
 import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.spec.SheathKind;
 
 class LeatherLayoutTest {
@@ -33,12 +34,16 @@ class LeatherLayoutTest {
     private static final Stock PANEL = Stock.panel("panel", 24 * INCH, 12 * INCH, OptionalDouble.empty());
 
     private static LeatherPiece rectangle(String name, double length, double height, AllowedTurns turns) {
-        return new LeatherPiece(
+        return piece(
                 name,
                 3,
                 Polyline.closed(List.of(
                         new Point(0, 0), new Point(length, 0), new Point(length, height), new Point(0, height))),
                 turns);
+    }
+
+    private static LeatherPiece piece(String name, double thicknessMm, Polyline outline, AllowedTurns turns) {
+        return new LeatherPiece(new Piece(Piece.Kind.WELT, name, 1, thicknessMm, outline, List.of(), List.of()), turns);
     }
 
     /** Two panels and a welt for a belt knife, and a strap of 5/8 by 7 in. */
@@ -101,13 +106,15 @@ class LeatherLayoutTest {
     @Test
     void piecesOfOtherLeatherAreLeftOut() {
         Stock thick = Stock.panel("thick panel", 24 * INCH, 12 * INCH, OptionalDouble.of(5));
-        LeatherPiece welt = new LeatherPiece(
-                "welt", 5, rectangle("", 50, 20, AllowedTurns.ANY).outline(), AllowedTurns.ANY);
+        LeatherPiece welt =
+                piece("welt", 5, rectangle("", 50, 20, AllowedTurns.ANY).outline(), AllowedTurns.ANY);
         SheathPieces both = new SheathPieces("both", List.of(welt, rectangle("body", 100, 100, AllowedTurns.ANY)));
         StockLayout layout =
                 new LeatherLayout(thick, Spacing.USUAL, 1).shortest(List.of(both), Budget.passes(100), l -> {});
 
-        assertThat(layout.pieces()).extracting(placed -> placed.piece().name()).containsExactly("welt");
+        assertThat(layout.pieces())
+                .extracting(placed -> placed.piece().piece().name())
+                .containsExactly("welt");
         Stock thin = Stock.panel("thin panel", 24 * INCH, 12 * INCH, OptionalDouble.of(1));
         assertThatThrownBy(
                         () -> new LeatherLayout(thin, Spacing.USUAL, 1).most(List.of(both), Budget.passes(10), l -> {}))
@@ -140,7 +147,7 @@ class LeatherLayoutTest {
         for (int k = 0; k < 1 + random.nextInt(3); k++) {
             List<LeatherPiece> pieces = new ArrayList<>();
             for (int i = 0; i < 1 + random.nextInt(4); i++) {
-                pieces.add(new LeatherPiece(
+                pieces.add(piece(
                         "piece",
                         3,
                         Polyline.closed(RandomShapes.star(random, 20 + 60 * random.nextDouble())),

@@ -83,6 +83,7 @@ public final class CommandLineApplication {
                 .addSubcommand(new InspectPhotoCommand(terminal, lensStore))
                 .addSubcommand(new TraceCommand(terminal, lensStore))
                 .addSubcommand(new MakeCommand(terminal, lensStore))
+                .addSubcommand(new LayoutCommand(terminal))
                 .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())
                 .addSubcommand(new LicencesCommand());

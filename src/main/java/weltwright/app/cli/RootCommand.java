@@ -20,7 +20,8 @@ final class RootCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "A command is missing: sheet, look, trace, make, hardware, phone or licences.");
+                spec.commandLine(),
+                "A command is missing: sheet, look, trace, make, layout, hardware, phone or licences.");
     }
 
     /** Reads the version from the manifest of the jar. */

@@ -31,7 +31,7 @@ public final class Budget {
     }
 
     /** The part of the budget that is used up: 1 or more at its end. */
-    double used() {
+    public double used() {
         return (timed ? (System.nanoTime() - startNanos) * 1e-9 : passes) / limit;
     }
 }

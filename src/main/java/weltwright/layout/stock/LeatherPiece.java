@@ -2,13 +2,17 @@ package weltwright.layout.stock;
 
 import weltwright.geometry.Polyline;
 import weltwright.layout.search.AllowedTurns;
+import weltwright.sheath.pattern.Piece;
 
 /**
  * One piece of leather to be cut.
  *
- * @param name what the maker calls it
- * @param thicknessMm of its leather
- * @param outline the cut, closed, in a frame of the piece, in mm
- * @param turns by which it may lie on stock, counter-clockwise from that frame
+ * @param piece of a pattern; its count does not matter
+ * @param turns by which it may lie on stock, counter-clockwise from the frame of the piece
  */
-public record LeatherPiece(String name, double thicknessMm, Polyline outline, AllowedTurns turns) {}
+public record LeatherPiece(Piece piece, AllowedTurns turns) {
+    /** The cut, in the frame of the piece. */
+    public Polyline outline() {
+        return piece.outline();
+    }
+}

@@ -20,7 +20,7 @@ public record SheathPieces(String name, List<LeatherPiece> pieces) {
     public static SheathPieces of(String name, Pattern pattern, StretchRule rule) {
         List<LeatherPiece> pieces = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
-            LeatherPiece one = new LeatherPiece(piece.name(), piece.thicknessMm(), piece.outline(), rule.turns(piece));
+            LeatherPiece one = new LeatherPiece(piece, rule.turns(piece));
             for (int k = 0; k < piece.count(); k++) {
                 pieces.add(one);
             }

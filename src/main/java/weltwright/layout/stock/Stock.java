@@ -40,7 +40,8 @@ public record Stock(String name, Polyline outline, List<Polyline> flaws, Optiona
 
     /** Whether a piece is made of leather of this thickness. */
     boolean suits(LeatherPiece piece) {
-        return thicknessMm.isEmpty() || Math.abs(thicknessMm.getAsDouble() - piece.thicknessMm()) <= SAME_THICKNESS_MM;
+        return thicknessMm.isEmpty()
+                || Math.abs(thicknessMm.getAsDouble() - piece.piece().thicknessMm()) <= SAME_THICKNESS_MM;
     }
 
     /** The leather that can be used: the area inside the outline without the flaws. */

@@ -12,24 +12,13 @@ import weltwright.sheath.pattern.Piece;
  */
 public enum StretchRule {
     /** At any turn. */
-    ANY("any"),
+    ANY,
     /** Along it, either way round. */
-    ALONG("along"),
+    ALONG,
     /** Within 15° of it, either way round: what a maker allows who looks at stretch. Common practice. */
-    NEARLY_ALONG("nearly-along");
+    NEARLY_ALONG;
 
     private static final double NEARLY_RAD = Math.toRadians(15);
-
-    private final String words;
-
-    StretchRule(String words) {
-        this.words = words;
-    }
-
-    /** The name for display. */
-    public String words() {
-        return words;
-    }
 
     /** The turns at which a piece may lie on stock. */
     public AllowedTurns turns(Piece piece) {

@@ -2,12 +2,10 @@ package weltwright.output.cutter;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -39,7 +37,7 @@ final class BedLayout {
     private final CutterBed bed;
     private final PageHeading heading;
     private final List<String> advice = new ArrayList<>();
-    private final Set<String> ids = new HashSet<>();
+    private final CutPieceIds ids = new CutPieceIds();
 
     BedLayout(CutterBed bed, PageHeading heading) {
         this.bed = bed;
@@ -124,7 +122,7 @@ final class BedLayout {
                     piece.name(),
                     piece.count() == 1 ? "" : " " + i + " of " + piece.count(),
                     piece.thicknessMm());
-            copies.add(new ToPlace(id(name), text, elements, along));
+            copies.add(new ToPlace(ids.of(name), text, elements, along));
         }
         return copies;
     }
@@ -134,7 +132,7 @@ final class BedLayout {
         Polyline square = Polyline.closed(
                 List.of(new Point(0, 0), new Point(side, 0), new Point(side, side), new Point(0, side)));
         return new ToPlace(
-                id(CutPlan.SQUARE_ID),
+                ids.of(CutPlan.SQUARE_ID),
                 "50 mm: measure it",
                 List.of(new CutElement(CutLayer.CUT, new Chain(square), "is this square 50 mm each way?")),
                 0);
@@ -153,20 +151,6 @@ final class BedLayout {
                     return longer - Math.atan2(arrow.y(), arrow.x());
                 })
                 .orElse(0.0);
-    }
-
-    /**
-     * Small letters, digits and hyphens, as an XML name begins and goes on (XML 1.0, production 5); never given twice.
-     */
-    private String id(String name) {
-        String plain =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-$", "");
-        String first = plain.isEmpty() ? "piece" : plain;
-        String id = first;
-        for (int i = 2; !ids.add(id); i++) {
-            id = first + "-" + i;
-        }
-        return id;
     }
 
     private static double toTenths(double mm) {

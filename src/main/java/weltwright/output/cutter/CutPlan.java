@@ -2,6 +2,7 @@ package weltwright.output.cutter;
 
 import java.util.List;
 import java.util.stream.Stream;
+import weltwright.layout.StockLayout;
 import weltwright.output.PageHeading;
 import weltwright.sheath.pattern.Pattern;
 
@@ -34,6 +35,15 @@ public record CutPlan(List<CutSheet> sheets, LeatherSide sideUp, String title, L
     /** Lays the pieces out. */
     public static CutPlan of(Pattern pattern, CutterBed bed, PageHeading heading) {
         return new BedLayout(bed, heading).of(pattern);
+    }
+
+    /** Takes over a layout on stock, drawn as large as the stock and without a check square. */
+    public static CutPlan of(StockLayout layout, LeatherSide sideUp, PageHeading heading) {
+        return new CutPlan(
+                List.of(StockSheet.of(layout, sideUp, heading)),
+                sideUp,
+                "Layout on " + layout.stock().name(),
+                List.of());
     }
 
     /** From the first bed's left side to the last one's right. */

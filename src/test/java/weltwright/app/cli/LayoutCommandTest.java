@@ -1,0 +1,93 @@
+package weltwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.job.TestJobs;
+
+class LayoutCommandTest {
+    @TempDir
+    Path folder;
+
+    private Path jobFile;
+    private Path out;
+
+    @BeforeEach
+    void saveAJob() {
+        Job job = Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette());
+        jobFile = folder.resolve("anouk.wwj");
+        out = folder.resolve("laid/out");
+        JobFile.write(job, jobFile);
+    }
+
+    private static int sheaths(CommandLineRun run) {
+        Matcher count = Pattern.compile("Sheaths: (\\d+)").matcher(run.out());
+        assertThat(count.find()).isTrue();
+        return Integer.parseInt(count.group(1));
+    }
+
+    @Test
+    void writesTheMostSheathsAsPdfSvgAndDxf() throws Exception {
+        CommandLineRun run = CommandLineRun.of(
+                        "layout", jobFile, "--stock", "12x24in", "--most", "--passes", "60", "-o", out)
+                .succeeds();
+
+        int sheaths = sheaths(run);
+        assertThat(sheaths).isPositive();
+        assertThat(run.out()).contains("anouk: " + sheaths, "Written: " + out.resolve("layout.pdf"));
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("layout.pdf").toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .contains("609.6 mm × 304.8 mm (24 in × 12 in)", sheaths + " × anouk", "1: ", "sheath " + sheaths);
+        }
+        String svg = Files.readString(out.resolve("layout.svg"));
+        DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(out.resolve("layout.svg").toFile());
+        assertThat(svg).contains("body").contains("width=\"609.6");
+        assertThat(out.resolve("layout.dxf")).isNotEmptyFile();
+    }
+
+    /** A panel is the same whichever side is named first; equal seeds and passes give equal drawings. */
+    @Test
+    void equalCallsGiveEqualDrawings() throws Exception {
+        CommandLineRun.of("layout", jobFile, "--stock", "300x400", "--count", "1", "--passes", "40", "-o", out)
+                .succeeds();
+        Path other = folder.resolve("other");
+        CommandLineRun.of("layout", jobFile, "--stock", "40cm x 30cm", "--count", "1", "--passes", "40", "-o", other)
+                .succeeds();
+
+        assertThat(other.resolve("layout.svg")).hasSameTextualContentAs(out.resolve("layout.svg"));
+    }
+
+    @Test
+    void saysWhatIsWrong() {
+        CommandLineRun.of("layout", jobFile, "--stock", "12in", "--most", "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "The size of the stock cannot be read from \"12in\".");
+        CommandLineRun.of("layout", jobFile, "--stock", "60x60mm", "--most", "--passes", "5", "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "Not one whole sheath was found room for");
+        CommandLineRun.of("layout", jobFile, "--stock", "12x24in", "--count", "0", "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "0 sheaths cannot be laid out.");
+        CommandLineRun.of("layout", jobFile, "--stock", "12x24in", "--count", "90", "--passes", "20", "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "Of 90 sheaths, room was found");
+        CommandLineRun.of("layout", jobFile, "--stock", "12x24in", "--most", "--seconds", "0", "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "A search cannot last 0.0 seconds.");
+        CommandLineRun.of("layout", jobFile, "--stock", "12x24in", "-o", out)
+                .fails(CommandLineApplication.USAGE_ERROR, "--most");
+        CommandLineRun.of("layout", jobFile, "--stock", "12x24in", "--stock-thickness", "9mm", "--most", "-o", out)
+                .fails(CommandLineApplication.USER_ERROR, "No piece of anouk is made of leather as thick");
+    }
+}
