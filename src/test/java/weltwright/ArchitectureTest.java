@@ -64,6 +64,7 @@ class ArchitectureTest {
             "layout.search",
             "layout.stock",
             "layout",
+            "layout.cost",
             "wording",
             "output",
             "output.cutter",

@@ -2,6 +2,10 @@ package weltwright.layout;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
 
@@ -23,6 +27,16 @@ public record StockLayout(Stock stock, List<SheathPieces> sheaths, List<PlacedPi
     /** The area of all pieces. */
     public double piecesAreaMm2() {
         return sheaths.stream().mapToDouble(SheathPieces::areaMm2).sum();
+    }
+
+    /** The area of the usable leather up to the used length. */
+    public double usedAreaMm2() {
+        Geometry usable = stock.usable();
+        Envelope extent = stock.outline().polygon().getEnvelopeInternal();
+        Envelope used =
+                new Envelope(extent.getMinX(), extent.getMinX() + usedLengthMm, extent.getMinY(), extent.getMaxY());
+        return OverlayNGRobust.overlay(usable, usable.getFactory().toGeometry(used), OverlayNG.INTERSECTION)
+                .getArea();
     }
 
     /** The pieces of one sheath. */

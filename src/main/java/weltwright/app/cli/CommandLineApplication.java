@@ -84,6 +84,7 @@ public final class CommandLineApplication {
                 .addSubcommand(new TraceCommand(terminal, lensStore))
                 .addSubcommand(new MakeCommand(terminal, lensStore))
                 .addSubcommand(new LayoutCommand(terminal))
+                .addSubcommand(new PricesCommand())
                 .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())
                 .addSubcommand(new LicencesCommand());

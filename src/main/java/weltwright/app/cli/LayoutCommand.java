@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -18,10 +19,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
 import weltwright.io.AtomicFile;
+import weltwright.io.FileNames;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.job.PriceFile;
 import weltwright.layout.LeatherLayout;
 import weltwright.layout.StockLayout;
+import weltwright.layout.cost.PriceList;
+import weltwright.layout.cost.SheathCost;
+import weltwright.layout.cost.SheathNeeds;
 import weltwright.layout.search.Budget;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
@@ -32,6 +38,8 @@ import weltwright.output.cutter.CutterDxf;
 import weltwright.output.cutter.CutterSvg;
 import weltwright.output.cutter.LeatherSide;
 import weltwright.output.layout.LayoutPdf;
+import weltwright.output.layout.QuotePdf;
+import weltwright.sheath.pattern.Pattern;
 import weltwright.units.Length;
 
 @Command(name = "layout", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
@@ -40,6 +48,8 @@ final class LayoutCommand implements Runnable {
     private static final int MOST_SHEATHS = 200;
 
     private static final double LONGEST_SECONDS = 24 * 3600;
+
+    private static final String QUOTE = "-quote.pdf";
 
     private final TerminalProgress terminal;
 
@@ -53,7 +63,7 @@ final class LayoutCommand implements Runnable {
     private StockOptions stock;
 
     @ArgGroup(multiplicity = "1")
-    private Wanted wanted;
+    private Wanted wanted = new Wanted();
 
     private static final class Wanted {
         @Option(names = "--most")
@@ -84,6 +94,12 @@ final class LayoutCommand implements Runnable {
     @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4")
     private PaperSize paper;
 
+    @Option(names = "--quote")
+    private boolean quote;
+
+    @Option(names = "--prices", paramLabel = "FILE")
+    private @Nullable Path prices;
+
     LayoutCommand(TerminalProgress terminal) {
         this.terminal = terminal;
     }
@@ -96,12 +112,9 @@ final class LayoutCommand implements Runnable {
         Path svg = folder.resolve("layout.svg");
         Path dxf = folder.resolve("layout.dxf");
         checkWritable(pdf, svg, dxf);
-        List<Job> read = jobs.stream().map(JobFile::read).toList();
-        List<SheathPieces> kinds = new ArrayList<>();
-        for (int i = 0; i < read.size(); i++) {
-            String name = String.valueOf(jobs.get(i).getFileName()).replaceFirst("\\.[^.]*$", "");
-            kinds.add(SheathPieces.of(name, read.get(i).pattern(), stock.stretchRule()));
-        }
+        Optional<PriceList> priceList = quote ? Optional.of(prices()) : Optional.empty();
+        List<Made> made = jobs.stream().map(this::made).toList();
+        List<SheathPieces> kinds = made.stream().map(Made::pieces).toList();
         LeatherLayout search = new LeatherLayout(panel, stock.spacing(), seed);
         Budget budget = passes == null ? Budget.seconds(seconds) : Budget.passes(passes);
         StockLayout layout;
@@ -116,13 +129,70 @@ final class LayoutCommand implements Runnable {
                     "Not one whole sheath was found room for on " + panel.name() + ".",
                     "Take larger stock, smaller gaps, or let the search take longer.");
         }
-        LocalDate day = read.get(0).begun();
+        LocalDate day = made.get(0).job().begun();
         PageHeading heading = new PageHeading("", "", day, "");
         CutPlan plan = CutPlan.of(layout, sideUp, heading);
         LayoutPdf.write(layout, day, paper, pdf);
         CutterSvg.write(plan, svg);
         CutterDxf.write(plan, dxf);
         print(layout, List.of(pdf, svg, dxf));
+        priceList.ifPresent(list -> made.forEach(each -> quote(each, layout, list)));
+    }
+
+    /** A job with what is made from it. */
+    private record Made(String name, Job job, Pattern pattern, SheathPieces pieces) {}
+
+    private Made made(Path file) {
+        Job job = JobFile.read(file);
+        Pattern pattern = job.pattern();
+        String name = String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
+        return new Made(name, job, pattern, SheathPieces.of(name, pattern, stock.stretchRule()));
+    }
+
+    private PriceList prices() {
+        Path file = prices == null ? PriceFile.standard() : prices;
+        if (!Files.exists(file)) {
+            throw new UserFacingException(
+                    "There are no prices in " + file + ".", "Have a list written (prices), and fill in your own.");
+        }
+        PriceList list = PriceFile.read(file);
+        if (list.isBlank()) {
+            throw new UserFacingException(
+                    "All prices in " + file + " are 0.", "Fill in your own in a text editor, and save it.");
+        }
+        return list;
+    }
+
+    /** Prints what a sheath costs, and writes its quote; of a sheath that is not in the layout, neither. */
+    private void quote(Made made, StockLayout layout, PriceList list) {
+        Optional<SheathPieces> laid = layout.sheaths().stream()
+                .filter(sheath -> sheath.name().equals(made.name))
+                .findFirst();
+        if (laid.isEmpty()) {
+            return;
+        }
+        SheathCost cost = SheathCost.of(SheathNeeds.of(layout, laid.get(), made.pattern), list);
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(made.name + ", one sheath:");
+        line(out, "leather, waste included", cost.words(cost.leather()));
+        line(out, "hardware", cost.words(cost.hardware()));
+        line(out, "thread", cost.words(cost.thread()));
+        line(out, "glue and finish", cost.words(cost.glueAndFinish()));
+        line(out, "labour", cost.words(cost.labour()));
+        line(out, "overhead", cost.words(cost.overhead()));
+        line(out, "margin, with rounding", cost.words(cost.margin()));
+        line(out, "price without tax", cost.words(cost.net()));
+        line(out, "tax", cost.words(cost.tax()));
+        line(out, "price", cost.words(cost.gross()));
+        Path file = folder.resolve(FileNames.truncated(made.name, List.of(QUOTE)) + QUOTE);
+        PageHeading heading =
+                new PageHeading(made.job.customer(), made.job.knifeName(), made.job.begun(), made.job.notes());
+        QuotePdf.write(made.pattern, cost, heading, paper, file);
+        out.println("Written: " + file);
+    }
+
+    private static void line(PrintWriter out, String what, String amount) {
+        out.printf(Locale.ROOT, "  %-24s %14s%n", what, amount);
     }
 
     private void check() {

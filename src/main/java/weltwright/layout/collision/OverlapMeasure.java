@@ -4,8 +4,9 @@ package weltwright.layout.collision;
  * Whether two placed shapes collide, and how much.
  *
  * <p>Two shapes collide where two of their edges cross, where one lies inside the other, or where a disc of one reaches
- * into a disc of the other. Shapes that touch do not collide: a point within {@link #TOUCHING} of an edge counts as
- * outside of it.
+ * into a disc of the other. Edges in line with one another, as of shapes pushed against the same side of a box, would
+ * hide a crossing; so one shape is compared as if it lay aside by a distance, {@link #ASIDE}, in which no edge is
+ * likely to run. Shapes nearer than that may count as colliding or not.
  *
  * <p>The measure of an overlap is, up to a factor, that of Gardeyn and Wauters ("An open-source heuristic to reboot 2D
  * nesting research", 2025): the depths to which inner discs of one reach into those of the other, each times the lesser
@@ -16,8 +17,13 @@ package weltwright.layout.collision;
  * <p>Holds scratch space: one instance for each thread.
  */
 public final class OverlapMeasure {
-    /** Part of the product of both diameters below which a cross product counts as zero: a few times its rounding. */
-    private static final double TOUCHING = 1e-9;
+    /** Part of the sum of both diameters: far above the rounding of coordinates, far below any cut. */
+    private static final double ASIDE = 1e-8;
+
+    /** The direction aside: coordinates whose ratio is no fraction. */
+    private static final double ASIDE_X = 0.6180339887;
+
+    private static final double ASIDE_Y = 0.4142135624;
 
     /** Part of the larger diameter at which the depth of discs begins to decay. After Gardeyn and Wauters 2025. */
     private static final double DECAY_SHARE = 0.01;
@@ -34,11 +40,13 @@ public final class OverlapMeasure {
      * @param dy the same of y
      */
     public boolean collide(TurnedShape a, TurnedShape b, double dx, double dy) {
-        double tolerance = TOUCHING * a.shape.diameter() * b.shape.diameter();
-        return firstDiscsMeet(a, b, dx, dy, tolerance) || edgesCross(a, b, dx, dy, tolerance) || nested(a, b, dx, dy);
+        double aside = ASIDE * (a.shape.diameter() + b.shape.diameter());
+        double asideX = dx + ASIDE_X * aside;
+        double asideY = dy + ASIDE_Y * aside;
+        return firstDiscsMeet(a, b, dx, dy, aside) || edgesCross(a, b, asideX, asideY) || nested(a, b, asideX, asideY);
     }
 
-    private static boolean firstDiscsMeet(TurnedShape a, TurnedShape b, double dx, double dy, double tolerance) {
+    private static boolean firstDiscsMeet(TurnedShape a, TurnedShape b, double dx, double dy, double least) {
         int na = Math.min(FIRST_DISCS, a.discX.length);
         int nb = Math.min(FIRST_DISCS, b.discX.length);
         double[] ra = a.shape.discRadius;
@@ -49,8 +57,8 @@ public final class OverlapMeasure {
             for (int j = 0; j < nb; j++) {
                 double ex = b.discX[j] - x;
                 double ey = b.discY[j] - y;
-                double r = ra[i] + rb[j];
-                if (ex * ex + ey * ey < r * r - tolerance) {
+                double r = ra[i] + rb[j] - least;
+                if (ex * ex + ey * ey < r * r) {
                     return true;
                 }
             }
@@ -59,7 +67,7 @@ public final class OverlapMeasure {
     }
 
     /** Compares the edges of both that reach into the common part of the bounding boxes. */
-    private boolean edgesCross(TurnedShape a, TurnedShape b, double dx, double dy, double tolerance) {
+    private boolean edgesCross(TurnedShape a, TurnedShape b, double dx, double dy) {
         double left = Math.max(a.minX, b.minX + dx);
         double right = Math.min(a.maxX, b.maxX + dx);
         double bottom = Math.max(a.minY, b.minY + dy);
@@ -78,7 +86,7 @@ public final class OverlapMeasure {
             double bx = x[i];
             double by = y[i];
             int next = side(bx, by, left, right, bottom, top);
-            if ((side & next) == 0 && crosses(ax, ay, bx, by, count, tolerance)) {
+            if ((side & next) == 0 && crosses(ax, ay, bx, by, count)) {
                 return true;
             }
             ax = bx;
@@ -123,7 +131,7 @@ public final class OverlapMeasure {
         return (x < left ? 1 : 0) | (x > right ? 2 : 0) | (y < bottom ? 4 : 0) | (y > top ? 8 : 0);
     }
 
-    private boolean crosses(double ax, double ay, double bx, double by, int count, double tolerance) {
+    private boolean crosses(double ax, double ay, double bx, double by, int count) {
         double[] e = edges;
         double ux = bx - ax;
         double uy = by - ay;
@@ -132,13 +140,13 @@ public final class OverlapMeasure {
             double cy = e[k + 1];
             double ex = e[k + 2];
             double ey = e[k + 3];
-            boolean c = ux * (cy - ay) - uy * (cx - ax) > tolerance;
-            boolean d = ux * (ey - ay) - uy * (ex - ax) > tolerance;
+            boolean c = ux * (cy - ay) - uy * (cx - ax) > 0;
+            boolean d = ux * (ey - ay) - uy * (ex - ax) > 0;
             if (c != d) {
                 double vx = ex - cx;
                 double vy = ey - cy;
-                boolean from = vx * (ay - cy) - vy * (ax - cx) > tolerance;
-                boolean to = vx * (by - cy) - vy * (bx - cx) > tolerance;
+                boolean from = vx * (ay - cy) - vy * (ax - cx) > 0;
+                boolean to = vx * (by - cy) - vy * (bx - cx) > 0;
                 if (from != to) {
                     return true;
                 }

@@ -38,7 +38,7 @@ import weltwright.sheath.pattern.SheathedKnife;
  * @param withLoopMm from the top of what looks out above the throat to the tip
  * @param widthMm the greatest
  */
-record FinishedSheath(
+public record FinishedSheath(
         Polyline face,
         List<Polyline> behind,
         List<Polyline> before,
@@ -50,7 +50,7 @@ record FinishedSheath(
     private static final double FAR_MM = 2000;
 
     /** Empty for a pattern that nothing is sewn in. */
-    static Optional<FinishedSheath> of(Pattern pattern) {
+    public static Optional<FinishedSheath> of(Pattern pattern) {
         if (pattern.seams().isEmpty()) {
             return Optional.empty();
         }

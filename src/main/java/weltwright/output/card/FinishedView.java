@@ -20,7 +20,8 @@ import weltwright.units.MeasureUnit;
  * @param heightMm of the whole
  * @param unit of the sizes
  */
-record FinishedView(FinishedSheath shape, double widthMm, double heightMm, MeasureUnit unit) implements PageBlock {
+public record FinishedView(FinishedSheath shape, double widthMm, double heightMm, MeasureUnit unit)
+        implements PageBlock {
     private static final double SIZE_MM = 2.7;
     /** Room for a dimension line and its number. */
     private static final double DIMENSION_MM = 9;

@@ -35,7 +35,7 @@ class DefaultValuesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sheet", "look", "trace", "make", "layout", "hardware", "phone"})
+    @ValueSource(strings = {"sheet", "look", "trace", "make", "layout", "prices", "hardware", "phone"})
     void namesEachDefaultInTheHelp(String command) {
         assertThat(CommandLineRun.of(command, "--help").succeeds().out())
                 .doesNotContain("${", "Default: null", "Default: .");

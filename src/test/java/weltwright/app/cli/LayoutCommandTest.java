@@ -61,6 +61,54 @@ class LayoutCommandTest {
         assertThat(out.resolve("layout.dxf")).isNotEmptyFile();
     }
 
+    @Test
+    void quotesByTheMakersOwnPrices() throws Exception {
+        Path prices = folder.resolve("prices.json");
+        CommandLineRun.of("prices", "-o", prices).succeeds();
+        CommandLineRun.of("prices", "-o", prices)
+                .fails(CommandLineApplication.USER_ERROR, "There are prices in " + prices + " already.");
+        Object[] call = {
+            "layout",
+            jobFile,
+            "--stock",
+            "12x24in",
+            "--count",
+            "1",
+            "--passes",
+            "30",
+            "-o",
+            out,
+            "--quote",
+            "--prices",
+            prices
+        };
+        CommandLineRun.of(call).fails(CommandLineApplication.USER_ERROR, "All prices in " + prices + " are 0.");
+        Files.writeString(
+                prices,
+                Files.readString(prices)
+                        .replaceAll("(\"labour_per_hour\"\\s*:\\s*)0", "$130.00")
+                        .replaceAll("(\"currency\"\\s*:\\s*)\"\\w+\"", "$1\"EUR\""));
+        CommandLineRun run = CommandLineRun.of(call).succeeds();
+
+        assertThat(run.out()).containsPattern("labour +EUR \\d+\\.\\d\\d").contains("anouk-quote.pdf");
+        try (PDDocument pdf = Loader.loadPDF(out.resolve("anouk-quote.pdf").toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(pdf)).contains("Quote for a leather sheath", "To pay", "EUR ");
+        }
+        CommandLineRun.of(
+                        "layout",
+                        jobFile,
+                        "--stock",
+                        "12x24in",
+                        "--most",
+                        "-o",
+                        out,
+                        "--quote",
+                        "--prices",
+                        folder.resolve("none.json"))
+                .fails(CommandLineApplication.USER_ERROR, "There are no prices in ");
+    }
+
     /** A panel is the same whichever side is named first; equal seeds and passes give equal drawings. */
     @Test
     void equalCallsGiveEqualDrawings() throws Exception {

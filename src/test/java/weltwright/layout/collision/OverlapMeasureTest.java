@@ -16,6 +16,33 @@ import weltwright.geometry.Polyline;
 class OverlapMeasureTest {
     private static final List<Point> BAR = box(0, 0, 10, 4);
 
+    private static final List<Point> CROSS = List.of(
+            new Point(2, 0),
+            new Point(4, 0),
+            new Point(4, 2),
+            new Point(6, 2),
+            new Point(6, 4),
+            new Point(4, 4),
+            new Point(4, 6),
+            new Point(2, 6),
+            new Point(2, 4),
+            new Point(0, 4),
+            new Point(0, 2),
+            new Point(2, 2));
+
+    private static final List<List<Point>> RASTER_SHAPES = List.of(
+            CROSS,
+            BAR,
+            box(0, 0, 1, 4),
+            List.of(new Point(0, 0), new Point(4, 0), new Point(0, 4)),
+            List.of(
+                    new Point(0, 0),
+                    new Point(5, 0),
+                    new Point(5, 3),
+                    new Point(3, 3),
+                    new Point(3, 5),
+                    new Point(0, 5)));
+
     private final OverlapMeasure measure = new OverlapMeasure();
 
     private static List<Point> box(double x0, double y0, double x1, double y1) {
@@ -86,16 +113,36 @@ class OverlapMeasureTest {
     }
 
     @Test
-    void barsThatTouchDoNotCollideBarsThatShareTheirEdgesDo() {
+    void barsApartDoNotCollideBarsThatShareTheirEdgesDo() {
         TurnedShape bar = new TurnedShape(OutlineShape.of(BAR), 0);
 
-        assertThat(collide(bar, bar, 10, 0)).isFalse();
-        assertThat(collide(bar, bar, 0, 4)).isFalse();
-        assertThat(collide(bar, bar, 10, 4)).isFalse();
+        assertThat(collide(bar, bar, 10.00001, 0)).isFalse();
+        assertThat(collide(bar, bar, 0, 4.00001)).isFalse();
+        assertThat(collide(bar, bar, 10.00001, 4)).isFalse();
         assertThat(collide(bar, bar, 9.99, 0)).isTrue();
         assertThat(collide(bar, bar, -9.99, 0)).isTrue();
         assertThat(collide(bar, bar, 0, 3.99)).isTrue();
         assertThat(collide(bar, bar, 0, 0)).isTrue();
+    }
+
+    /** On a raster, edges lie in line and corners on edges, which random places never do. */
+    @Property(tries = 5000)
+    void collideWhereEdgesLieInLine(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<Point> first = RASTER_SHAPES.get(random.nextInt(RASTER_SHAPES.size()));
+        List<Point> second = RASTER_SHAPES.get(random.nextInt(RASTER_SHAPES.size()));
+        TurnedShape a = new TurnedShape(OutlineShape.of(first), Math.PI / 2 * random.nextInt(4));
+        TurnedShape b = new TurnedShape(OutlineShape.of(second), Math.PI / 2 * random.nextInt(4));
+        double dx = 0.5 * (random.nextInt(17) - 8);
+        double dy = 0.5 * (random.nextInt(17) - 8);
+
+        // Whether those that merely touch collide is left open.
+        if (placed(first, a, 0, 0).intersection(placed(second, b, dx, dy)).getArea() > 1e-6) {
+            assertThat(collide(a, b, dx, dy)).isTrue();
+        }
+        if (placed(first, a, 0, 0).distance(placed(second, b, dx, dy)) > 1e-6) {
+            assertThat(collide(a, b, dx, dy)).isFalse();
+        }
     }
 
     @Test

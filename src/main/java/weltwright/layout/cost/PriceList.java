@@ -1,0 +1,75 @@
+package weltwright.layout.cost;
+
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Map;
+import java.util.TreeMap;
+import weltwright.error.UserFacingException;
+
+/**
+ * The maker's own prices, all in one currency and 0 or more.
+ *
+ * @param leather the price of leather
+ * @param threadPerMetre the price of thread
+ * @param hardware the price of one of each kind of hardware, by its name
+ * @param otherHardware that of one of a kind that is not named
+ * @param glueAndFinish glue, dye, wax and the like for one sheath
+ * @param labourPerHour what an hour at the bench costs
+ * @param overheadPercent added to all of the above: rent, tools, insurance
+ * @param marginPercent of the price without tax that is not cost; less than 100
+ * @param roundTo the price without tax is rounded up to a multiple of this; not rounded where 0
+ * @param taxPercent added to the price
+ */
+public record PriceList(
+        Currency currency,
+        LeatherPrice leather,
+        BigDecimal threadPerMetre,
+        Map<String, BigDecimal> hardware,
+        BigDecimal otherHardware,
+        BigDecimal glueAndFinish,
+        BigDecimal labourPerHour,
+        BigDecimal overheadPercent,
+        BigDecimal marginPercent,
+        BigDecimal roundTo,
+        BigDecimal taxPercent) {
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final BigDecimal GREATEST = BigDecimal.valueOf(1_000_000_000);
+
+    /** @throws UserFacingException where a price is negative or absurd, or the margin is not less than 100 % */
+    public PriceList {
+        hardware = Map.copyOf(hardware);
+        Map<String, BigDecimal> all = new TreeMap<>(hardware);
+        all.put("leather", leather.amount());
+        all.put("thread", threadPerMetre);
+        all.put("other hardware", otherHardware);
+        all.put("glue and finish", glueAndFinish);
+        all.put("labour", labourPerHour);
+        all.put("overhead", overheadPercent);
+        all.put("margin", marginPercent);
+        all.put("rounding", roundTo);
+        all.put("tax", taxPercent);
+        all.forEach((name, amount) -> {
+            if (amount.signum() < 0 || amount.compareTo(GREATEST) > 0) {
+                throw new UserFacingException(
+                        "The price list gives " + amount.toPlainString() + " for " + name + ", which cannot be right.",
+                        "Give an amount of 0 or more.");
+            }
+        });
+        if (marginPercent.compareTo(HUNDRED) >= 0) {
+            throw new UserFacingException(
+                    "The price list gives a margin of " + marginPercent.toPlainString()
+                            + " %, and no price has only margin in it.",
+                    "Give the part of the price that is to be left over, less than 100 %.");
+        }
+    }
+
+    /** Whether nothing has a price yet. */
+    public boolean isBlank() {
+        return leather.amount().signum() == 0
+                && threadPerMetre.signum() == 0
+                && otherHardware.signum() == 0
+                && glueAndFinish.signum() == 0
+                && labourPerHour.signum() == 0
+                && hardware.values().stream().allMatch(price -> price.signum() == 0);
+    }
+}

@@ -1,0 +1,52 @@
+package weltwright.layout.cost;
+
+import java.util.Map;
+import java.util.TreeMap;
+import weltwright.assembly.AssemblyPlan;
+import weltwright.assembly.HardwareRequirement;
+import weltwright.assembly.SaddleStitch;
+import weltwright.layout.StockLayout;
+import weltwright.layout.stock.SheathPieces;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Seam;
+
+/**
+ * What one sheath takes.
+ *
+ * @param leatherMm2 its part of the leather that the layout uses, waste included
+ * @param stockMm2 area of the whole stock
+ * @param hardware how many of each kind, by name
+ * @param threadM length of thread to cut
+ * @param benchMinutes of work
+ */
+public record SheathNeeds(
+        double leatherMm2, double stockMm2, Map<String, Integer> hardware, double threadM, int benchMinutes) {
+
+    public SheathNeeds {
+        hardware = Map.copyOf(hardware);
+    }
+
+    /**
+     * The needs of one of the sheaths in a layout. The leather up to the used length is shared out among all sheaths by
+     * the area of their pieces.
+     *
+     * @param sheath one of the layout's
+     */
+    public static SheathNeeds of(StockLayout layout, SheathPieces sheath, Pattern pattern) {
+        AssemblyPlan plan = AssemblyPlan.of(pattern);
+        Map<String, Integer> hardware = new TreeMap<>();
+        for (HardwareRequirement need : plan.hardware()) {
+            hardware.merge(need.hardware().name(), need.count(), Integer::sum);
+        }
+        double thread = 0;
+        for (Seam seam : pattern.seams()) {
+            thread += new SaddleStitch(seam).metresToCut();
+        }
+        return new SheathNeeds(
+                layout.usedAreaMm2() * sheath.areaMm2() / layout.piecesAreaMm2(),
+                layout.stock().usable().getArea(),
+                hardware,
+                thread,
+                plan.order().time().benchMinutes());
+    }
+}
