@@ -1,12 +1,12 @@
 /**
- * A customer's job in one file, the files of hardware and prices, and the measured lenses of phones.
+ * A customer's job in one file, the files of hardware, prices and stock, and the measured lenses of phones.
  *
  * <p>In: Photo, settings, trace, corrections and {@code SheathSpec}.
  *
  * <p>Out: {@code Job}, and files that all later versions open.
  *
  * <p>Uses: {@code camera}, {@code camera.lens}, {@code error}, {@code geometry}, {@code geometry.curve}, {@code io},
- * {@code knife}, {@code layout.cost}, {@code units}, {@code image} and its sub-packages, {@code sheath} and its
- * sub-packages, {@code trace} and its sub-packages; Jackson.
+ * {@code knife}, {@code layout.cost}, {@code layout.stock}, {@code units}, {@code image} and its sub-packages,
+ * {@code sheath} and its sub-packages, {@code trace} and its sub-packages; Jackson.
  */
 package weltwright.job;

@@ -35,6 +35,7 @@ final class StockBox {
 
     private final Spacing spacing;
     private final double insetMm;
+    private final double stockLeftMm;
     private final Envelope box;
     private final List<FixedShape> fixed = new ArrayList<>();
     private final double freeMm2;
@@ -42,6 +43,7 @@ final class StockBox {
     StockBox(Stock stock, Spacing spacing) {
         this.spacing = spacing;
         insetMm = Math.max(0, spacing.edgeMm() - spacing.betweenMm() / 2);
+        stockLeftMm = stock.outline().polygon().getEnvelopeInternal().getMinX();
         Geometry free = stock.usable().buffer(-insetMm, 24);
         box = free.getEnvelopeInternal();
         freeMm2 = free.getArea();
@@ -118,6 +120,6 @@ final class StockBox {
 
     /** What of the stock's length a layout in the box uses. */
     double usedLengthMm(double boxLengthMm) {
-        return boxLengthMm + 2 * insetMm;
+        return box.getMinX() + boxLengthMm + insetMm - stockLeftMm;
     }
 }

@@ -10,6 +10,7 @@ import picocli.CommandLine.RunLast;
 import weltwright.error.UserFacingException;
 import weltwright.io.DefectLog;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.StockShelf;
 import weltwright.trace.ground.GroundSizeUnknownException;
 
 /**
@@ -46,14 +47,19 @@ public final class CommandLineApplication {
      * @return exit code of the process
      */
     public static int run(String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal) {
-        return run(args, out, err, terminal, PhoneLensStore.standard());
+        return run(args, out, err, terminal, PhoneLensStore.standard(), StockShelf.standard());
     }
 
-    /** Runs one command with another store of lenses than the user's. */
+    /** Runs one command with other stores of lenses and stock than the user's. */
     static int run(
-            String[] args, PrintWriter out, PrintWriter err, TerminalProgress terminal, PhoneLensStore lensStore) {
+            String[] args,
+            PrintWriter out,
+            PrintWriter err,
+            TerminalProgress terminal,
+            PhoneLensStore lensStore,
+            StockShelf shelf) {
         try {
-            CommandLine root = commandLine(terminal, lensStore);
+            CommandLine root = commandLine(terminal, lensStore, shelf);
             int code = root.setExecutionStrategy(parsed -> execute(root, parsed))
                     .setOut(out)
                     .setErr(err)
@@ -77,13 +83,14 @@ public final class CommandLineApplication {
         }
     }
 
-    static CommandLine commandLine(TerminalProgress terminal, PhoneLensStore lensStore) {
+    static CommandLine commandLine(TerminalProgress terminal, PhoneLensStore lensStore, StockShelf shelf) {
         CommandLine root = new CommandLine(new RootCommand())
                 .addSubcommand(new ReferenceSheetCommand())
                 .addSubcommand(new InspectPhotoCommand(terminal, lensStore))
                 .addSubcommand(new TraceCommand(terminal, lensStore))
                 .addSubcommand(new MakeCommand(terminal, lensStore))
-                .addSubcommand(new LayoutCommand(terminal))
+                .addSubcommand(new LayoutCommand(terminal, shelf))
+                .addSubcommand(new StockCommand(shelf))
                 .addSubcommand(new PricesCommand())
                 .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())

@@ -23,6 +23,7 @@ import weltwright.io.FileNames;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PriceFile;
+import weltwright.job.StockShelf;
 import weltwright.layout.LeatherLayout;
 import weltwright.layout.StockLayout;
 import weltwright.layout.cost.PriceList;
@@ -52,6 +53,7 @@ final class LayoutCommand implements Runnable {
     private static final String QUOTE = "-quote.pdf";
 
     private final TerminalProgress terminal;
+    private final StockShelf shelf;
 
     @Spec
     private CommandSpec spec;
@@ -71,6 +73,10 @@ final class LayoutCommand implements Runnable {
 
         @Option(names = "--count", paramLabel = "N")
         private @Nullable Integer count;
+
+        int number() {
+            return count == null ? 1 : count;
+        }
     }
 
     @Option(
@@ -100,14 +106,16 @@ final class LayoutCommand implements Runnable {
     @Option(names = "--prices", paramLabel = "FILE")
     private @Nullable Path prices;
 
-    LayoutCommand(TerminalProgress terminal) {
+    LayoutCommand(TerminalProgress terminal, StockShelf shelf) {
         this.terminal = terminal;
+        this.shelf = shelf;
     }
 
     @Override
     public void run() {
         check();
-        Stock panel = stock.stock();
+        boolean cuts = stock.cuts();
+        Stock panel = stock.stock(shelf);
         Path pdf = folder.resolve("layout.pdf");
         Path svg = folder.resolve("layout.svg");
         Path dxf = folder.resolve("layout.dxf");
@@ -120,9 +128,9 @@ final class LayoutCommand implements Runnable {
         StockLayout layout;
         try (terminal) {
             terminal.at("Laying out", 0);
-            layout = wanted.count != null
-                    ? search.shortest(inTurn(kinds, wanted.count), budget, better -> report(better, budget))
-                    : search.most(kinds, budget, better -> report(better, budget));
+            layout = wanted.most
+                    ? search.most(kinds, budget, better -> report(better, budget))
+                    : search.shortest(inTurn(kinds, wanted.number()), budget, better -> report(better, budget));
         }
         if (layout.sheaths().isEmpty()) {
             throw new UserFacingException(
@@ -136,7 +144,22 @@ final class LayoutCommand implements Runnable {
         CutterSvg.write(plan, svg);
         CutterDxf.write(plan, dxf);
         print(layout, List.of(pdf, svg, dxf));
+        if (cuts) {
+            writeDownCut(layout);
+        }
         priceList.ifPresent(list -> made.forEach(each -> quote(each, layout, list)));
+    }
+
+    private void writeDownCut(StockLayout layout) {
+        Optional<Stock> rest = layout.rest();
+        PrintWriter out = spec.commandLine().getOut();
+        if (rest.isEmpty()) {
+            out.println("Nothing useful is left of " + layout.stock().name()
+                    + " in one part; it stays on the shelf until you remove it.");
+            return;
+        }
+        shelf.cut(rest.get());
+        out.println("Written down as cut from " + layout.stock().name() + "; stock --undo takes it back.");
     }
 
     /** A job with what is made from it. */
@@ -201,7 +224,7 @@ final class LayoutCommand implements Runnable {
                     "A search cannot last " + (passes == null ? seconds + " seconds" : passes + " passes") + ".",
                     "Give a number of seconds of at most a day, or at least one pass.");
         }
-        int count = wanted.count == null ? 1 : wanted.count;
+        int count = wanted.number();
         if (count < 1 || count > MOST_SHEATHS) {
             throw new UserFacingException(
                     count + " sheaths cannot be laid out.", "Give a number from 1 to " + MOST_SHEATHS + ".");

@@ -21,6 +21,7 @@ import weltwright.output.pdf.TrueSizePdf;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.SheathDimension;
 import weltwright.units.Length;
+import weltwright.units.MeasureUnit;
 import weltwright.units.PrintScale;
 
 /**
@@ -62,7 +63,7 @@ public final class QuotePdf {
             y = lines(List.of(heading.line()), y - TITLE_MM);
             Optional<FinishedSheath> sheath = FinishedSheath.of(pattern);
             if (sheath.isPresent()) {
-                new FinishedView(sheath.get(), page.widthMm() - 2 * MARGIN_MM, PICTURE_MM)
+                new FinishedView(sheath.get(), page.widthMm() - 2 * MARGIN_MM, PICTURE_MM, MeasureUnit.MILLIMETRE)
                         .draw(canvas, new Point(MARGIN_MM, y - TEXT_MM));
                 y -= PICTURE_MM + 2 * TEXT_MM;
             }

@@ -11,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.StockShelf;
 import weltwright.output.cutter.CutterBed;
 
 class DefaultValuesTest {
@@ -35,7 +36,7 @@ class DefaultValuesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"sheet", "look", "trace", "make", "layout", "prices", "hardware", "phone"})
+    @ValueSource(strings = {"sheet", "look", "trace", "make", "layout", "stock", "prices", "hardware", "phone"})
     void namesEachDefaultInTheHelp(String command) {
         assertThat(CommandLineRun.of(command, "--help").succeeds().out())
                 .doesNotContain("${", "Default: null", "Default: .");
@@ -45,7 +46,9 @@ class DefaultValuesTest {
     @Test
     void describesEachCommandOptionAndParameter() {
         CommandLine root = CommandLineApplication.commandLine(
-                TerminalProgress.silent(), new PhoneLensStore(Path.of("target", "no-phones")));
+                TerminalProgress.silent(),
+                new PhoneLensStore(Path.of("target", "no-phones")),
+                new StockShelf(Path.of("target", "no-stock")));
         for (CommandLine command : root.getSubcommands().values()) {
             assertThat(command.getCommandSpec().usageMessage().description()).isNotEmpty();
             assertThat(command.getCommandSpec().args())

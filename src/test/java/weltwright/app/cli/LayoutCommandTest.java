@@ -27,7 +27,7 @@ class LayoutCommandTest {
 
     @BeforeEach
     void saveAJob() {
-        Job job = Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette());
+        Job job = Job.begin(LocalDate.of(2024, 5, 6)).assumingUsualThicknesses().withSilhouette(TestJobs.silhouette());
         jobFile = folder.resolve("anouk.wwj");
         out = folder.resolve("laid/out");
         JobFile.write(job, jobFile);

@@ -1,0 +1,101 @@
+package weltwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.job.StockShelf;
+import weltwright.job.TestJobs;
+
+class StockCommandTest {
+    @TempDir
+    Path folder;
+
+    private StockShelf shelf;
+
+    @BeforeEach
+    void emptyShelf() {
+        shelf = new StockShelf(folder.resolve("stock"));
+    }
+
+    private CommandLineRun run(Object... args) {
+        return CommandLineRun.withShelf(shelf, args);
+    }
+
+    @Test
+    void putsPanelsAndHidesOnTheShelfAndTakesThemOff() throws Exception {
+        Path hide = folder.resolve("hide.json");
+        Files.writeString(
+                hide,
+                "{\"outline\": [[0,0],[500,0],[400,300],[0,300]], \"flaws\": [[[10,10],[30,10],[30,30],[10,30]]]}");
+
+        run("stock", "shoulder", "--size", "12x24in", "--thickness", "8oz").succeeds();
+        run("stock", "Hälfte 1", "--outline", hide).succeeds();
+
+        // 12 by 24 in are 1858 cm²; the hide is a trapezium of 1350 cm² with a flaw of 4 cm².
+        assertThat(run("stock").succeeds().out().lines())
+                .containsExactly(
+                        "Hälfte 1: 500 mm × 300 mm, 1346 cm²",
+                        "shoulder: 609.6 mm × 304.8 mm, 3.18 mm thick, 1858 cm²");
+        run("stock", "shoulder", "--remove").succeeds();
+        assertThat(run("stock").succeeds().out().lines()).hasSize(1);
+    }
+
+    @Test
+    void aCutIsWrittenDownAndUndone() {
+        Path job = folder.resolve("anouk.wwj");
+        JobFile.write(
+                Job.begin(LocalDate.of(2024, 5, 6)).assumingUsualThicknesses().withSilhouette(TestJobs.silhouette()),
+                job);
+        run("stock", "shoulder", "--size", "300x900mm").succeeds();
+
+        CommandLineRun cut = run(
+                        "layout",
+                        job,
+                        "--stock",
+                        "shelf:shoulder",
+                        "--count",
+                        "1",
+                        "--passes",
+                        "40",
+                        "-o",
+                        folder.resolve("out"),
+                        "--cut")
+                .succeeds();
+
+        double used = Double.parseDouble(cut.out().replaceAll("(?s).*Used of the length: ([\\d.]+) mm.*", "$1"));
+        var rest = shelf.named("shoulder").outline().polygon().getEnvelopeInternal();
+        assertThat(rest.getWidth()).isCloseTo(900 - used, within(0.01));
+        assertThat(rest.getHeight()).isEqualTo(300);
+        run("stock", "shoulder", "--undo").succeeds();
+        assertThat(shelf.named("shoulder").usable().getArea()).isCloseTo(270_000, within(1e-6));
+        run("stock", "shoulder", "--undo")
+                .fails(CommandLineApplication.USER_ERROR, "Nothing has been cut from \"shoulder\".");
+    }
+
+    @Test
+    void saysWhatIsWrong() throws Exception {
+        run("stock", "shoulder", "--undo")
+                .fails(CommandLineApplication.USER_ERROR, "There is no stock called \"shoulder\".");
+        run("stock", "--size", "1x2in").fails(CommandLineApplication.USER_ERROR, "The stock has no name.");
+        run("stock", "shoulder", "--size", "40x50cm").succeeds();
+        run("stock", "shoulder", "--size", "40x50cm")
+                .fails(CommandLineApplication.USER_ERROR, "There is stock called \"shoulder\" already.");
+        run("stock", "belly").fails(CommandLineApplication.USER_ERROR, "Name one of these: shoulder.");
+        Path bad = folder.resolve("bad.json");
+        for (String json : new String[] {"{}", "[]", "{\"outline\": [[0,0],[1,1]]}", "{\"outline\": [[0],[1],[2]]}"}) {
+            Files.writeString(bad, json);
+            run("stock", "hide", "--outline", bad)
+                    .fails(CommandLineApplication.USER_ERROR, "is no outline of stock in the form");
+        }
+        run("layout", bad, "--stock", "12x24in", "--most", "-o", folder, "--cut")
+                .fails(CommandLineApplication.USER_ERROR, "that is not on the shelf cannot be written down");
+    }
+}
