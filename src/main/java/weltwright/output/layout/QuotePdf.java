@@ -69,8 +69,9 @@ public final class QuotePdf {
             }
             List<String> sizes = new ArrayList<>();
             for (SheathDimension size : pattern.sizes()) {
-                Length length = new Length(size.lengthMm());
-                sizes.add(size.name() + ": " + length.inMillimetres() + " (" + length.inSixteenths() + ")");
+                double mm = size.lengthMm();
+                sizes.add(size.name() + ": " + MeasureUnit.MILLIMETRE.format(mm, 0) + " ("
+                        + new Length(mm).inSixteenths() + ")");
             }
             y = lines(sizes, y - TEXT_MM) - TEXT_MM;
             y = price("Price without tax", cost.words(cost.net()), y);
