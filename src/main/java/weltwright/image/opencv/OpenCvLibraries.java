@@ -9,12 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.jar.JarEntry;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.bytedeco.javacpp.Loader;
@@ -70,16 +70,26 @@ public final class OpenCvLibraries {
      */
     static void deleteForeignFiles(Path folder) throws IOException {
         Set<Content> genuine = genuine();
-        List<Path> there;
-        try (Stream<Path> all = Files.walk(folder)) {
-            there = all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
-                    .filter(path -> !folder.equals(path.getParent()))
-                    .collect(Collectors.toList());
+        List<Path> there = new ArrayList<>();
+        for (Path inside : listed(folder)) {
+            // Another process may delete its own files in the folder at any moment, but not those in sub-folders.
+            if (Files.isDirectory(inside, LinkOption.NOFOLLOW_LINKS)) {
+                try (Stream<Path> all = Files.walk(inside)) {
+                    all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
+                            .forEach(there::add);
+                }
+            }
         }
         for (Path path : there) {
             if (!isGenuine(path, folder, genuine)) {
                 Files.delete(path);
             }
+        }
+    }
+
+    private static List<Path> listed(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.toList();
         }
     }
 

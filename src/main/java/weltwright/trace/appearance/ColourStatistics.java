@@ -15,9 +15,17 @@ public record ColourStatistics(double[] sums) {
     private static final int[][] PRODUCT = {{4, 5, 6}, {5, 7, 8}, {6, 8, 9}};
 
     /**
-     * Least variance of a smoothed pixel's channel, in grey levels squared: a standard deviation of 2; chosen by eye.
+     * Least variance of a smoothed pixel's brightness, in grey levels squared: a standard deviation of 2; chosen by
+     * eye.
      */
     public static final double NOISE = 4;
+
+    /**
+     * Variance of the noise of hue, as a part of that of brightness: cameras remove it, and the compression averages
+     * it. So a faint difference of hue, as between steel and white paper, tells more than one of brightness. Chosen by
+     * eye.
+     */
+    private static final double HUE_NOISE = 0.25;
 
     /**
      * Adds a colour.
@@ -50,17 +58,22 @@ public record ColourStatistics(double[] sums) {
         return sums[PRODUCT[i][j]] / n - sums[1 + i] / n * sums[1 + j] / n;
     }
 
+    /** Returns the covariance of the noise of two channels, where that of brightness has a variance. */
+    private static double noise(int i, int j, double brightness) {
+        return (1 - HUE_NOISE) * brightness / 3 + (i == j ? HUE_NOISE * brightness : 0);
+    }
+
     /**
      * Returns the normal distribution with the mean and covariance of the colours.
      *
-     * @param noise variance added to each channel, in grey levels squared; keeps the covariance regular
+     * @param noise variance added to the brightness, in grey levels squared; keeps the covariance regular
      */
     public ColourDistribution distribution(double noise) {
         double[] mean = mean();
         double[][] covariance = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                covariance[i][j] = sums[PRODUCT[i][j]] / sums[0] - mean[i] * mean[j] + (i == j ? noise : 0);
+                covariance[i][j] = sums[PRODUCT[i][j]] / sums[0] - mean[i] * mean[j] + noise(i, j, noise);
             }
         }
         SymmetricSystem system = new SymmetricSystem(covariance);
@@ -71,13 +84,13 @@ public record ColourStatistics(double[] sums) {
     /**
      * Returns the determinant of the covariance of the colours.
      *
-     * @param noise variance added to each channel, in grey levels squared
+     * @param noise variance added to the brightness, in grey levels squared
      */
     public double determinant(double noise) {
         double[][] m = new double[3][3];
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                m[i][j] = covariance(i, j) + (i == j ? noise : 0);
+                m[i][j] = covariance(i, j) + noise(i, j, noise);
             }
         }
         return m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1])
@@ -93,7 +106,18 @@ public record ColourStatistics(double[] sums) {
      * @param weights of blue, green and red; the means of the mixtures differ by {@code square}
      * @param square squared difference of the means, in variances of the mixture within the materials
      */
-    public record Discriminant(double[] weights, double square) {}
+    public record Discriminant(double[] weights, double square) {
+        /** Returns how far the mean of some colours lies on the way from the first material, 0, to the other, 1. */
+        public double part(ColourStatistics first, ColourStatistics colours) {
+            double[] from = first.mean();
+            double[] to = colours.mean();
+            double way = 0;
+            for (int i = 0; i < 3; i++) {
+                way += weights[i] * (to[i] - from[i]);
+            }
+            return way / square;
+        }
+    }
 
     /** Returns the discriminant from this material to another one; the other's mixture is the greater. */
     public Discriminant against(ColourStatistics other) {
@@ -102,7 +126,7 @@ public record ColourStatistics(double[] sums) {
         for (int i = 0; i < 3; i++) {
             step[i] = other.sums[1 + i] / other.sums[0] - sums[1 + i] / sums[0];
             for (int j = 0; j <= i; j++) {
-                within[i][j] = (covariance(j, i) + other.covariance(j, i)) / 2 + (i == j ? NOISE : 0);
+                within[i][j] = (covariance(j, i) + other.covariance(j, i)) / 2 + noise(i, j, NOISE);
                 within[j][i] = within[i][j];
             }
         }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
-import weltwright.trace.appearance.ColourDistribution;
 import weltwright.trace.appearance.ColourStatistics;
 
 /**
@@ -17,9 +17,9 @@ import weltwright.trace.appearance.ColourStatistics;
  * <ol>
  *   <li>recover a tip that is cut off altogether ({@link TipRecovery});
  *   <li>intersect lines along both sides, a few millimetres back from the end;
- *   <li>estimate the distribution of the knife's colours just inside that end;
- *   <li>where nearly all colours between the end and the intersection are the knife's, and those beyond are not, the
- *       intersection is the tip; otherwise the contour is unchanged.
+ *   <li>sample the knife's colours just inside that end, and the ground's beside it;
+ *   <li>where the mean colour between the end and the intersection is nearer to the knife's, by Fisher's discriminant,
+ *       and that beyond differs from it, the intersection is the tip; otherwise the contour is unchanged.
  * </ol>
  */
 public final class TipSharpener {
@@ -41,20 +41,36 @@ public final class TipSharpener {
     /** Least sine of that angle for a stable intersection: 6 degrees; chosen by eye. */
     private static final double LEAST_SINE = 0.1;
 
-    /** Points between the end and the intersection at which the colour is tested; chosen by eye. */
-    private static final int TESTED_POINTS = 20;
+    /** Places along and across an area at which its colours are sampled; chosen by eye. */
+    private static final int SAMPLES = 15;
 
-    /** Least part of them that must be the knife's; the last of a tip is blurred into the ground. Chosen by eye. */
-    private static final double KNIFE_PART = 0.7;
+    /** Part of the width that is sampled: the sides are blurred into the ground; chosen by eye. */
+    private static final double MIDDLE_PART = 0.6;
 
-    /** Squared Mahalanobis distance of the knife's colours: exceeded by 0.3 % (chi-squared, 3 degrees of freedom). */
-    private static final double KNIFE_COLOUR = 14;
+    /** Part of the known end, from the lines' beginning on, where the knife's colours are sampled; chosen by eye. */
+    private static final double KNIFE_PART = 0.75;
 
-    /** Least variance of a pixel's channel, in grey levels squared; chosen by eye. */
-    private static final double NOISE = 25;
+    /** Part of what would be added where its colours are sampled: the last of a tip is blurred. Chosen by eye. */
+    private static final double ADDED_PART = 0.7;
 
-    /** Distance beyond the tip at which the colour must be the ground's; chosen by eye. */
-    private static final double BEYOND_MM = 1.5;
+    /** Distances from a side of the tip between which the ground's colours are sampled; chosen by eye. */
+    private static final double BESIDE_FROM_MM = 1;
+
+    private static final double BESIDE_TO_MM = 4;
+
+    /** Difference from the median brightness, relative to it, above which a colour is of other print; by eye. */
+    private static final double UNEVEN_PART = 0.2;
+
+    /**
+     * Distances beyond the intersection between which the colours must be other than the knife's; the tip of sides that
+     * bulge lies a millimetre or two farther than it. Chosen by eye.
+     */
+    private static final double BEYOND_FROM_MM = 2;
+
+    private static final double BEYOND_TO_MM = 3;
+
+    /** Least squared difference of knife and ground, in variances of a pixel; chosen by eye. */
+    private static final double LEAST_DIFFERENCE = 0.25;
 
     /** Distance of the points of the contour; chosen by eye. */
     private static final double POINT_MM = 0.3;
@@ -127,13 +143,7 @@ public final class TipSharpener {
         if (reach < LEAST_MM * pxPerMm || reach > MOST_MM * pxPerMm) {
             return contour;
         }
-        ColourDistribution knife = colours(blunt, a.towards(b, 0.5), a, b);
-        int inside = 0;
-        for (int i = 0; i < TESTED_POINTS; i++) {
-            inside += has(knife, blunt.towards(apex, (i + 0.5) / TESTED_POINTS)) ? 1 : 0;
-        }
-        boolean groundDiffers = !has(knife, apex.plus(apex.minus(blunt).unit().times(BEYOND_MM * pxPerMm)));
-        if (inside < KNIFE_PART * TESTED_POINTS || !groundDiffers) {
+        if (!isTip(a, b, blunt, apex)) {
             return contour;
         }
         List<Point> sharp = new ArrayList<>();
@@ -148,23 +158,73 @@ public final class TipSharpener {
         return points.get(Math.floorMod(i, points.size()));
     }
 
-    /** Returns the distribution of the colours between the blunt end and the line from side to side. */
-    private ColourDistribution colours(Point blunt, Point back, Point a, Point b) {
-        double[] colours = new double[ColourStatistics.SIZE];
-        for (double along = 0.25; along <= 1; along += 0.05) {
-            Point on = blunt.towards(back, along);
-            // The end narrows towards its tip; keep to the middle of it.
-            Point half = b.minus(a).times(0.3 * along);
-            for (double across = -0.5; across <= 0.5; across += 0.1) {
-                ColourStatistics.add(colours, 0, colour(on.plus(half.times(across))), 0);
-            }
-        }
-        return new ColourStatistics(colours).distribution(NOISE);
+    /**
+     * Returns whether the mean colour between the blunt end and the apex is the knife's, and that beyond is not. Means
+     * over an area tell a faint difference that single pixels do not.
+     */
+    private boolean isTip(Point a, Point b, Point blunt, Point apex) {
+        Point middle = a.towards(b, 0.5);
+        double length = apex.distance(middle);
+        double end = blunt.distance(middle) / length;
+        double mm = pxPerMm / length;
+        ColourStatistics knife = colours(a, b, apex, 0, KNIFE_PART * end);
+        ColourStatistics ground = coloursBeside(a, b, apex);
+        ColourStatistics.Discriminant discriminant = knife.against(ground);
+        ColourStatistics added = colours(a, b, apex, end, end + ADDED_PART * (1 - end));
+        ColourStatistics beyond = colours(a, b, apex, 1 + BEYOND_FROM_MM * mm, 1 + BEYOND_TO_MM * mm);
+        return discriminant.square() > LEAST_DIFFERENCE
+                && discriminant.part(knife, added) < 0.5
+                && Math.abs(discriminant.part(knife, beyond)) > 0.5;
     }
 
-    private boolean has(ColourDistribution knife, Point px) {
-        float[] colour = colour(px);
-        return knife.squaredDistance(colour[0], colour[1], colour[2]) < KNIFE_COLOUR;
+    /**
+     * Returns the colours along the middle of the triangle between both sides and the apex, and of its continuation.
+     *
+     * @param from place along it, 0 between the sides and 1 at the apex
+     * @param to the other end
+     */
+    private ColourStatistics colours(Point a, Point b, Point apex, double from, double to) {
+        double[] colours = new double[ColourStatistics.SIZE];
+        Point middle = a.towards(b, 0.5);
+        for (int i = 0; i < SAMPLES; i++) {
+            double along = from + (to - from) * i / (SAMPLES - 1);
+            Point half = b.minus(a).times(MIDDLE_PART / 2 * (1 - along));
+            for (int j = 0; j < SAMPLES; j++) {
+                double across = 2.0 * j / (SAMPLES - 1) - 1;
+                Point on = middle.plus(apex.minus(middle).times(along)).plus(half.times(across));
+                ColourStatistics.add(colours, 0, colour(on), 0);
+            }
+        }
+        return new ColourStatistics(colours);
+    }
+
+    /** Returns the colours of the ground outside of both sides of the tip, without print much darker than it. */
+    private ColourStatistics coloursBeside(Point a, Point b, Point apex) {
+        List<float[]> beside = new ArrayList<>();
+        addBeside(beside, a, b, apex);
+        addBeside(beside, b, a, apex);
+        double median = OrderStatistic.median(
+                beside.stream().mapToDouble(TipSharpener::brightness).toArray());
+        double[] colours = new double[ColourStatistics.SIZE];
+        beside.stream()
+                .filter(bgr -> Math.abs(brightness(bgr) - median) < UNEVEN_PART * median)
+                .forEach(bgr -> ColourStatistics.add(colours, 0, bgr, 0));
+        return new ColourStatistics(colours);
+    }
+
+    /** Adds the colours beside one side of the tip, from a point of it to the apex, away from the other side. */
+    private void addBeside(List<float[]> colours, Point side, Point other, Point apex) {
+        Point away = side.minus(other).unit();
+        for (int i = 0; i < SAMPLES; i++) {
+            for (int j = 0; j < SAMPLES; j++) {
+                double mm = BESIDE_FROM_MM + (BESIDE_TO_MM - BESIDE_FROM_MM) * j / (SAMPLES - 1);
+                colours.add(colour(side.towards(apex, i / (SAMPLES - 1.0)).plus(away.times(mm * pxPerMm))));
+            }
+        }
+    }
+
+    private static double brightness(float[] bgr) {
+        return (bgr[0] + bgr[1] + bgr[2]) / 3;
     }
 
     private float[] colour(Point px) {

@@ -24,7 +24,7 @@ final class ColourLikelihood {
     private static final double BRIGHT = 2;
 
     /** Difference of a channel from the mean up to which a colour is nearly grey, in the same units; chosen by eye. */
-    private static final double GREY = 2;
+    private static final double GREY = 1;
 
     /** Bins of that difference; chosen by eye. */
     private static final double GREY_BINS = 5.5;
@@ -36,7 +36,7 @@ final class ColourLikelihood {
     private static final int LEVELS = 128;
 
     /** Bins of each of the two differences; chosen by eye. */
-    private static final int HUES = 48;
+    private static final int HUES = 56;
 
     /** Side of the squares that share their densities; chosen by eye. */
     private static final double TILE_MM = 15;

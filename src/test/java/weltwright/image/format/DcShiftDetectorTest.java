@@ -36,6 +36,21 @@ class DcShiftDetectorTest {
         assertThat(DcShiftDetector.firstRow(dc, ACROSS, ACROSS, DOWN, 1, STEP)).isEmpty();
     }
 
+    /** As that of a sheet that lies nearly straight: its border rises by a block over two thirds of the width. */
+    @Test
+    void ignoresAnEdgeThatCrossesBlocks() {
+        int[] dc = light();
+        for (int column = 5; column < 72; column++) {
+            double border = 21 - column / 60.0;
+            for (int row = 0; row < DOWN; row++) {
+                double below = Math.max(0, Math.min(1, row + 1 - border));
+                dc[row * ACROSS + column] -= (int) Math.round(8 * 12 * below);
+            }
+        }
+
+        assertThat(DcShiftDetector.firstRow(dc, ACROSS, ACROSS, DOWN, 1, STEP)).isEmpty();
+    }
+
     private static int[] light() {
         Random noise = new Random(3);
         int[] dc = new int[ACROSS * DOWN];
