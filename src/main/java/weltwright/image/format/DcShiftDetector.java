@@ -16,10 +16,10 @@ import weltwright.geometry.fit.OrderStatistic;
  *
  * <ol>
  *   <li>for each row of MCUs and {@value #PLACES} columns where the damage may start, compute the step of each block
- *       against the block above it, and that of the block below: the border of a sheet of paper, unlike damage, mostly
- *       takes two steps, as it crosses blocks;
+ *       against the block above it, and the steps before and after that: the border of a sheet of paper mostly takes
+ *       two, as it crosses blocks, damage takes one;
  *   <li>take the median step as the shift; skip it where it is too small to matter;
- *   <li>report the row where most blocks have the same step and none after it.
+ *   <li>report the row where most blocks have the same step, and none beside it.
  * </ol>
  */
 final class DcShiftDetector {
@@ -53,20 +53,22 @@ final class DcShiftDetector {
     static OptionalInt firstRow(int[] dc, int stride, int across, int down, int v, int step) {
         double even = EVEN_LEVELS * DC_PER_LEVEL + step;
         double[] steps = new double[across];
-        double[] further = new double[across];
+        double[] beside = new double[across];
         for (int row = 1; (row + 1) * v < down; row++) {
             for (int place = 0; place < PLACES; place++) {
                 int from = place * across / PLACES;
                 for (int c = 0; c < across; c++) {
                     int at = (c < from ? (row + 1) * v : row * v) * stride + c;
                     steps[c] = dc[at] - dc[at - stride];
-                    further[c] = (row + 2) * v < down ? dc[at + stride] - dc[at] : 0;
+                    double before = at >= 2 * stride ? dc[at - stride] - dc[at - 2 * stride] : 0;
+                    double after = (row + 2) * v < down ? dc[at + stride] - dc[at] : 0;
+                    beside[c] = Math.max(Math.abs(before), Math.abs(after));
                 }
                 double[] sorted = steps.clone();
                 double shift = OrderStatistic.median(sorted);
                 if (Math.abs(shift) >= LEAST_LEVELS * DC_PER_LEVEL) {
                     long alike = IntStream.range(0, across)
-                            .filter(c -> Math.abs(steps[c] - shift) <= even && Math.abs(further[c]) <= even)
+                            .filter(c -> Math.abs(steps[c] - shift) <= even && beside[c] <= even)
                             .count();
                     if (alike >= LEAST_PART * across) {
                         return OptionalInt.of(row);

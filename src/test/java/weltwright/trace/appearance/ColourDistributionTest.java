@@ -17,11 +17,12 @@ class ColourDistributionTest {
 
         assertThat(sums[0]).isEqualTo(8);
         assertThat(normal.mean()).containsExactly(new double[] {102, 102, 102}, within(1e-9));
-        // With noise each variance is 9, so 3 off is one standard deviation.
-        assertThat(normal.squaredDistance(105, 102, 102)).isCloseTo(1, within(1e-9));
-        assertThat(normal.squaredDistance(105, 99, 105)).isCloseTo(3, within(1e-9));
+        // With noise of 5 in brightness and a quarter of it in hue, 3 in blue alone is 3 / 9 + 6 / 5.25 variances.
+        assertThat(normal.squaredDistance(105, 102, 102)).isCloseTo(3 / 9.0 + 6 / 5.25, within(1e-9));
+        assertThat(normal.squaredDistance(105, 99, 105)).isCloseTo(3 / 9.0 + 24 / 5.25, within(1e-9));
         // The density of the normal distribution but for (2 pi)^(3/2): exp(-square / 2) / sqrt(determinant).
-        assertThat(normal.logLikelihood(105, 102, 102)).isCloseTo(-0.5 - Math.log(27), within(1e-9));
+        assertThat(normal.logLikelihood(105, 102, 102))
+                .isCloseTo(-(3 / 9.0 + 6 / 5.25) / 2 - Math.log(9 * 5.25 * 5.25) / 2, within(1e-9));
     }
 
     /** Grey that gets brighter: far along brightness is near, the same in one channel is far. */

@@ -24,19 +24,24 @@ class ChannelMixtureTest {
     }
 
     /**
-     * The step of the mixture is the separation, and by Fisher (1936) of independent channels that is the root of the
-     * sum of squared steps over their variance: the noise's 9 and the 4 that are always taken to be there.
+     * The step of the mixture is the separation, and by Fisher (1936) of independent directions that is the root of the
+     * sum of squared steps over their variance: the noise's 9 and what is always taken to be there, 4 in brightness and
+     * 1 in the two directions of hue.
      */
     @Test
     void tellsTheSidesApartAsFarAsFisherSays() {
         double[] near = {150, 185, 230};
         ChannelMixture.Mix mix = mix(near);
         double step = 0;
-        double square = 0;
+        double sum = 0;
+        double squares = 0;
         for (int k = 0; k < 3; k++) {
             step += mix.weights()[k] * (FAR[k] - near[k]);
-            square += Math.pow(FAR[k] - near[k], 2) / (NOISE * NOISE + 4);
+            sum += FAR[k] - near[k];
+            squares += Math.pow(FAR[k] - near[k], 2);
         }
+        double bright = sum * sum / 3;
+        double square = bright / (NOISE * NOISE + 4) + (squares - bright) / (NOISE * NOISE + 1);
         assertThat(step).isCloseTo(mix.separation(), within(0.05 * mix.separation()));
         assertThat(mix.separation()).isCloseTo(Math.sqrt(square), within(0.06 * Math.sqrt(square)));
     }

@@ -39,11 +39,12 @@ class HandleColourProfileTest {
         assertThat(profile.steepest(new Point(-4, 2), 2, 0.5)).isNaN();
     }
 
-    /** Without noise the variance is the 4 that is always taken to be there: the distance of the colours over 2. */
+    /** Without noise the variance is what is always taken to be there: 4 in brightness and 1 in hue. */
     @Test
     void knowsHowFarTheColoursAreApart() {
-        double distance = Math.sqrt(90 * 90 + 60 * 60 + 10 * 10);
-        assertThat(profile(HANDLE).separation()).isCloseTo(distance / 2, within(0.01 * distance));
+        double bright = 160 * 160 / 3.0;
+        double distance = Math.sqrt(bright / 4 + (90 * 90 + 60 * 60 + 10 * 10 - bright));
+        assertThat(profile(HANDLE).separation()).isCloseTo(distance, within(0.01 * distance));
         assertThat(profile(BLADE).separation()).isCloseTo(0, within(1e-6));
     }
 }
