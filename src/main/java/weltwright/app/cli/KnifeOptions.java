@@ -1,6 +1,7 @@
 package weltwright.app.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -193,14 +194,25 @@ final class KnifeOptions {
 
     /** Prints the thicknesses that were assumed because nobody measured them, since the sizes depend on them. */
     static void printAssumed(TraceSettings settings, PrintWriter out) {
+        assumed(settings, "Measure it and give it").forEach(out::println);
+    }
+
+    /**
+     * The thicknesses that were assumed because nobody measured them, a line for each.
+     *
+     * @param toDo begins the sentence that ends "as --handle-thickness, ..."
+     */
+    static List<String> assumed(TraceSettings settings, String toDo) {
         TraceSettings assumed = settings.assumingUsual();
+        List<String> lines = new ArrayList<>();
         if (settings.handleThicknessMm().isEmpty()) {
-            out.println("The handle was taken to be " + new Length(assumed.measuredHandleMm()).inMillimetres()
-                    + " thick. Measure it and give it as --handle-thickness, for the size depends on it.");
+            lines.add("The handle was taken to be " + new Length(assumed.measuredHandleMm()).inMillimetres()
+                    + " thick. " + toDo + " as --handle-thickness, for the size depends on it.");
         }
         if (settings.spineThicknessMm().isEmpty()) {
-            out.println("The spine was taken to be " + new Length(assumed.measuredSpineMm()).inMillimetres()
-                    + " thick. Measure it and give it as --spine-thickness, for the welt depends on it.");
+            lines.add("The spine was taken to be " + new Length(assumed.measuredSpineMm()).inMillimetres() + " thick. "
+                    + toDo + " as --spine-thickness, for the welt depends on it.");
         }
+        return lines;
     }
 }

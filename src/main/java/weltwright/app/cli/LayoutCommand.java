@@ -6,8 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -121,8 +124,12 @@ final class LayoutCommand implements Runnable {
         Path dxf = folder.resolve("layout.dxf");
         checkWritable(pdf, svg, dxf);
         Optional<PriceList> priceList = quote ? Optional.of(prices()) : Optional.empty();
-        List<Made> made = jobs.stream().map(this::made).toList();
-        List<SheathPieces> kinds = made.stream().map(Made::pieces).toList();
+        Map<Path, Made> made = new LinkedHashMap<>();
+        JobNames.of(jobs).forEach((file, name) -> made.put(file, made(file, name)));
+        List<SheathPieces> kinds = jobs.stream()
+                .map(JobNames::absolute)
+                .map(file -> Objects.requireNonNull(made.get(file)).pieces())
+                .toList();
         LeatherLayout search = new LeatherLayout(panel, stock.spacing(), seed);
         Budget budget = passes == null ? Budget.seconds(seconds) : Budget.passes(passes);
         StockLayout layout;
@@ -137,17 +144,18 @@ final class LayoutCommand implements Runnable {
                     "Not one whole sheath was found room for on " + panel.name() + ".",
                     "Take larger stock, smaller gaps, or let the search take longer.");
         }
-        LocalDate day = made.get(0).job().begun();
+        LocalDate day = made.values().iterator().next().job().begun();
         PageHeading heading = new PageHeading("", "", day, "");
         CutPlan plan = CutPlan.of(layout, sideUp, heading);
         LayoutPdf.write(layout, day, paper, pdf);
         CutterSvg.write(plan, svg);
         CutterDxf.write(plan, dxf);
+        made.values().forEach(this::printAssumed);
         print(layout, List.of(pdf, svg, dxf));
         if (cuts) {
             writeDownCut(layout);
         }
-        priceList.ifPresent(list -> made.forEach(each -> quote(each, layout, list)));
+        priceList.ifPresent(list -> made.values().forEach(each -> quote(each, layout, list)));
     }
 
     private void writeDownCut(StockLayout layout) {
@@ -165,11 +173,15 @@ final class LayoutCommand implements Runnable {
     /** A job with what is made from it. */
     private record Made(String name, Job job, Pattern pattern, SheathPieces pieces) {}
 
-    private Made made(Path file) {
+    private Made made(Path file, String name) {
         Job job = JobFile.read(file);
-        Pattern pattern = job.pattern();
-        String name = String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
+        Pattern pattern = job.assumingUsualThicknesses().pattern();
         return new Made(name, job, pattern, SheathPieces.of(name, pattern, stock.stretchRule()));
+    }
+
+    private void printAssumed(Made made) {
+        KnifeOptions.assumed(made.job.settings(), "Measure it and give it to make")
+                .forEach(line -> spec.commandLine().getOut().println(made.name + ": " + line));
     }
 
     private PriceList prices() {
@@ -207,7 +219,7 @@ final class LayoutCommand implements Runnable {
         line(out, "price without tax", cost.words(cost.net()));
         line(out, "tax", cost.words(cost.tax()));
         line(out, "price", cost.words(cost.gross()));
-        Path file = folder.resolve(FileNames.truncated(made.name, List.of(QUOTE)) + QUOTE);
+        Path file = folder.resolve(FileNames.truncated(JobNames.inFileName(made.name), List.of(QUOTE)) + QUOTE);
         PageHeading heading =
                 new PageHeading(made.job.customer(), made.job.knifeName(), made.job.begun(), made.job.notes());
         QuotePdf.write(made.pattern, cost, heading, paper, file);

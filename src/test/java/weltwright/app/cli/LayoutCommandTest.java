@@ -109,6 +109,58 @@ class LayoutCommandTest {
                 .fails(CommandLineApplication.USER_ERROR, "There are no prices in ");
     }
 
+    /** As make does: the drawing is that of a job in which the usual thicknesses were typed. */
+    @Test
+    void assumesThicknessesThatWereNotTypedAndSaysSo() throws Exception {
+        Job job = Job.begin(LocalDate.of(2024, 5, 6)).withSilhouette(TestJobs.silhouette());
+        Path bare = folder.resolve("bare/anouk.wwj");
+        Files.createDirectories(bare.getParent());
+        JobFile.write(job, bare);
+        Path other = folder.resolve("other");
+        CommandLineRun typed = CommandLineRun.of(
+                        "layout", jobFile, "--stock", "300x400", "--count", "1", "--passes", "20", "-o", out)
+                .succeeds();
+        CommandLineRun assumed = CommandLineRun.of(
+                        "layout", bare, "--stock", "300x400", "--count", "1", "--passes", "20", "-o", other)
+                .succeeds();
+
+        assertThat(typed.out()).doesNotContain("was taken to be");
+        assertThat(assumed.out())
+                .contains("anouk: The handle was taken to be 19 mm thick.", "anouk: The spine was taken to be 3.5 mm");
+        assertThat(other.resolve("layout.svg")).hasSameTextualContentAs(out.resolve("layout.svg"));
+    }
+
+    @Test
+    void jobsOfOneNameInTwoFoldersAreTwo() throws Exception {
+        Path second = folder.resolve("south/anouk.wwj");
+        Files.createDirectories(second.getParent());
+        Files.copy(jobFile, second);
+        Path prices = folder.resolve("prices.json");
+        CommandLineRun.of("prices", "-o", prices).succeeds();
+        Files.writeString(prices, Files.readString(prices).replaceAll("(\"labour_per_hour\"\\s*:\\s*)0", "$130.00"));
+        CommandLineRun run = CommandLineRun.of(
+                        "layout",
+                        jobFile,
+                        second,
+                        "--stock",
+                        "400x600mm",
+                        "--count",
+                        "2",
+                        "--passes",
+                        "30",
+                        "-o",
+                        out,
+                        "--quote",
+                        "--prices",
+                        prices)
+                .succeeds();
+
+        String first = folder.getFileName() + "/anouk";
+        assertThat(run.out()).contains("  " + first + ": 1", "  south/anouk: 1");
+        assertThat(out.resolve(folder.getFileName() + "-anouk-quote.pdf")).exists();
+        assertThat(out.resolve("south-anouk-quote.pdf")).exists();
+    }
+
     /** A panel is the same whichever side is named first; equal seeds and passes give equal drawings. */
     @Test
     void equalCallsGiveEqualDrawings() throws Exception {
