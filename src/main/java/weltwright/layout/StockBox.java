@@ -122,4 +122,9 @@ final class StockBox {
     double usedLengthMm(double boxLengthMm) {
         return box.getMinX() + boxLengthMm + insetMm - stockLeftMm;
     }
+
+    /** The length of a layout in the box that uses so much of the stock's length. */
+    double boxLengthMm(double usedLengthMm) {
+        return usedLengthMm - usedLengthMm(0);
+    }
 }

@@ -28,6 +28,11 @@ public record AllowedTurns(List<Double> centresRad, double halfRangeRad) {
         return new AllowedTurns(HALF_TURNS.centresRad, rad);
     }
 
+    /** Whether a turn is allowed, but for rounding. */
+    public boolean allow(double rad) {
+        return Math.abs(Math.IEEEremainder(nearest(rad) - rad, 2 * Math.PI)) < 1e-6;
+    }
+
     /** Whether there are only the given directions. */
     boolean discrete() {
         return halfRangeRad == 0;
