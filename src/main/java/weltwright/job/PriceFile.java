@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Currency;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -97,6 +98,15 @@ public final class PriceFile {
         AtomicFile.of(file, KIND)
                 .write(out ->
                         out.write(JobFile.JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(document)));
+    }
+
+    /**
+     * The prices in a file; empty where there is none, or nothing has a price yet.
+     *
+     * @throws UserFacingException as {@link #read} does
+     */
+    public static Optional<PriceList> ifSet(Path file) {
+        return Files.exists(file) ? Optional.of(read(file)).filter(prices -> !prices.isBlank()) : Optional.empty();
     }
 
     /**

@@ -27,6 +27,16 @@ class PriceFileTest {
     }
 
     @Test
+    void noPricesAreSetBeforeTheMakerFillsThemIn() throws Exception {
+        Path file = folder.resolve("prices.json");
+        assertThat(PriceFile.ifSet(file)).isEmpty();
+        PriceFile.write(PriceFile.blank(), file);
+        assertThat(PriceFile.ifSet(file)).isEmpty();
+        Files.writeString(file, Files.readString(file).replaceAll("(\"labour_per_hour\"\\s*:\\s*)0", "$130"));
+        assertThat(PriceFile.ifSet(file)).hasValue(PriceFile.read(file));
+    }
+
+    @Test
     void amountsAreExact() throws Exception {
         Path file = folder.resolve("prices.json");
         PriceFile.write(PriceFile.blank(), file);

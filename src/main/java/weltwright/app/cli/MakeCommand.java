@@ -2,6 +2,7 @@ package weltwright.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,6 +18,9 @@ import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.PriceFile;
+import weltwright.layout.cost.SheathCost;
+import weltwright.layout.cost.SheathNeeds;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -129,7 +133,9 @@ final class MakeCommand implements Runnable {
             Pattern pattern = job.assumingUsualThicknesses().pattern();
             PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
             CutPlan cut = CutPlan.of(pattern, bed, heading);
-            return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cut, heading, paper, scale);
+            Optional<SheathCost> cost = PriceFile.ifSet(PriceFile.standard())
+                    .map(prices -> SheathCost.of(SheathNeeds.withoutOffcuts(pattern), prices));
+            return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cost, cut, heading, paper, scale);
         } catch (UserFacingException e) {
             if (untraced.silhouette().isPresent()) {
                 throw e;

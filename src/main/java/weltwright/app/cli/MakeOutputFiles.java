@@ -16,6 +16,7 @@ import weltwright.io.FileNames;
 import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.layout.cost.SheathCost;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -37,7 +38,13 @@ record MakeOutputFiles(Path folder, Path job, String name) {
                     "-pattern.pdf",
                     PatternPdf.KIND,
                     (output, file) -> PatternPdf.write(
-                            output.pattern(), output.plan(), output.heading(), output.paper(), output.printer(), file)),
+                            output.pattern(),
+                            output.plan(),
+                            output.cost(),
+                            output.heading(),
+                            output.paper(),
+                            output.printer(),
+                            file)),
             new PatternFile("-pattern.svg", CutterSvg.KIND, (output, file) -> CutterSvg.write(output.cut(), file)),
             new PatternFile("-pattern.dxf", CutterDxf.KIND, (output, file) -> CutterDxf.write(output.cut(), file)));
 
@@ -52,11 +59,13 @@ record MakeOutputFiles(Path folder, Path job, String name) {
     /**
      * A pattern with all that its files contain.
      *
+     * @param cost of the sheath without offcuts; empty where the maker has set no prices
      * @param cut the pattern laid out for the cutting machine
      */
     record Drawn(
             Pattern pattern,
             AssemblyPlan plan,
+            Optional<SheathCost> cost,
             CutPlan cut,
             PageHeading heading,
             PaperSize paper,

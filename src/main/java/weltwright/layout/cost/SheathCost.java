@@ -65,6 +65,11 @@ public record SheathCost(
                 rounded(percent(prices.taxPercent(), net), currency));
     }
 
+    /** What the sheath costs its maker. */
+    public BigDecimal cost() {
+        return net.subtract(margin);
+    }
+
     /** The price with tax. */
     public BigDecimal gross() {
         return net.add(tax);

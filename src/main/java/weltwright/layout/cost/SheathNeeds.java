@@ -14,7 +14,7 @@ import weltwright.sheath.pattern.Seam;
  * What one sheath takes.
  *
  * @param leatherMm2 its part of the leather that the layout uses, waste included
- * @param stockMm2 area of the whole stock
+ * @param stockMm2 area of the whole stock; infinite where none is known, so that a price for a whole one counts nothing
  * @param hardware how many of each kind, by name
  * @param threadM length of thread to cut
  * @param benchMinutes of work
@@ -33,6 +33,21 @@ public record SheathNeeds(
      * @param sheath one of the layout's
      */
     public static SheathNeeds of(StockLayout layout, SheathPieces sheath, Pattern pattern) {
+        return of(
+                layout.usedAreaMm2() * sheath.areaMm2() / layout.piecesAreaMm2(),
+                layout.stock().usable().getArea(),
+                pattern);
+    }
+
+    /** The needs of a sheath that is not laid out: of leather, what is in its pieces. */
+    public static SheathNeeds withoutOffcuts(Pattern pattern) {
+        double pieces = pattern.pieces().stream()
+                .mapToDouble(piece -> piece.count() * Math.abs(piece.outline().signedAreaMm2()))
+                .sum();
+        return of(pieces, Double.POSITIVE_INFINITY, pattern);
+    }
+
+    private static SheathNeeds of(double leatherMm2, double stockMm2, Pattern pattern) {
         AssemblyPlan plan = AssemblyPlan.of(pattern);
         Map<String, Integer> hardware = new TreeMap<>();
         for (HardwareRequirement need : plan.hardware()) {
@@ -43,10 +58,6 @@ public record SheathNeeds(
             thread += new SaddleStitch(seam).metresToCut();
         }
         return new SheathNeeds(
-                layout.usedAreaMm2() * sheath.areaMm2() / layout.piecesAreaMm2(),
-                layout.stock().usable().getArea(),
-                hardware,
-                thread,
-                plan.order().time().benchMinutes());
+                leatherMm2, stockMm2, hardware, thread, plan.order().time().benchMinutes());
     }
 }

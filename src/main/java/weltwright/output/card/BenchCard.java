@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,6 +20,7 @@ import weltwright.assembly.SaddleStitch;
 import weltwright.assembly.SeamTools;
 import weltwright.assembly.WorkPhase;
 import weltwright.geometry.Point;
+import weltwright.layout.cost.SheathCost;
 import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
 import weltwright.output.SafetyCautions;
@@ -55,6 +57,7 @@ public final class BenchCard {
 
     private final Pattern pattern;
     private final AssemblyPlan plan;
+    private final Optional<SheathCost> cost;
     private final PageHeading heading;
     private final PdfTypeface typeface;
     private final PageFrame frame;
@@ -62,8 +65,18 @@ public final class BenchCard {
     private final MeasureUnit unit;
     private final List<List<CardFlow.Placed>> pages;
 
-    /** @param frame a page of the card */
-    public BenchCard(PdfTypeface typeface, Pattern pattern, AssemblyPlan plan, PageHeading heading, PageFrame frame) {
+    /**
+     * @param cost of the sheath without offcuts; empty where the maker has set no prices
+     * @param frame a page of the card
+     */
+    public BenchCard(
+            PdfTypeface typeface,
+            Pattern pattern,
+            AssemblyPlan plan,
+            Optional<SheathCost> cost,
+            PageHeading heading,
+            PageFrame frame) {
+        this.cost = cost;
         this.pattern = pattern;
         this.plan = plan;
         this.heading = heading;
@@ -137,6 +150,7 @@ public final class BenchCard {
                 hardware(),
                 plan.hardware());
         warnings(flow);
+        cost.ifPresent(sum -> flow.addTogether(List.of(CardTitle.of(typeface, "Cost", words(sum), widthMm))));
         addTable(
                 flow,
                 "Finish these edges before assembly",
@@ -226,6 +240,18 @@ public final class BenchCard {
                 .sum();
         return number("Leather in the pieces: %.0f cm²", all / MM2_IN_CM2)
                 + number(" (%.2f square feet), offcuts not counted.", all / MM2_IN_SQUARE_FOOT);
+    }
+
+    private static String words(SheathCost cost) {
+        return "By your prices: leather "
+                + (cost.leather().signum() == 0 ? "not counted" : cost.words(cost.leather()) + " without offcuts")
+                + ", hardware " + cost.words(cost.hardware())
+                + ", thread " + cost.words(cost.thread())
+                + ", glue and finish " + cost.words(cost.glueAndFinish())
+                + ", labour " + cost.words(cost.labour())
+                + ", overhead " + cost.words(cost.overhead())
+                + "; cost " + cost.words(cost.cost())
+                + ". Price " + cost.words(cost.net()) + ", with tax " + cost.words(cost.gross()) + ".";
     }
 
     private static double areaMm2(Piece piece) {

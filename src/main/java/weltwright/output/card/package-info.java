@@ -5,7 +5,7 @@
  *
  * <p>Out: Pages of a PDF.
  *
- * <p>Uses: {@code assembly}, {@code geometry}, {@code output}, {@code output.pdf}, {@code sheath.hardware},
- * {@code sheath.pattern}, {@code units} and {@code wording}; JTS and PDFBox.
+ * <p>Uses: {@code assembly}, {@code geometry}, {@code layout.cost}, {@code output}, {@code output.pdf},
+ * {@code sheath.hardware}, {@code sheath.pattern}, {@code units} and {@code wording}; JTS and PDFBox.
  */
 package weltwright.output.card;

@@ -18,6 +18,7 @@ import weltwright.assembly.LeatherEdge;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 import weltwright.io.FileKind;
+import weltwright.layout.cost.SheathCost;
 import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
@@ -66,12 +67,30 @@ public final class PatternPdf {
      */
     public static void write(
             Pattern pattern, AssemblyPlan plan, PageHeading heading, PaperSize paper, PrintScale scale, Path file) {
-        TrueSizePdf.write(bytes(pattern, Optional.of(plan), heading, paper, scale), file);
+        write(pattern, plan, Optional.empty(), heading, paper, scale, file);
+    }
+
+    /**
+     * Writes the PDF with a line on the bench card that tells the cost.
+     *
+     * @param plan of the same pattern
+     * @param cost of the sheath without offcuts; empty where the maker has set no prices
+     * @throws weltwright.error.UserFacingException where the file cannot be written
+     */
+    public static void write(
+            Pattern pattern,
+            AssemblyPlan plan,
+            Optional<SheathCost> cost,
+            PageHeading heading,
+            PaperSize paper,
+            PrintScale scale,
+            Path file) {
+        TrueSizePdf.write(bytes(pattern, Optional.of(plan), cost, heading, paper, scale), file);
     }
 
     /** Writes the pattern alone. */
     public static void write(Pattern pattern, PageHeading heading, PaperSize paper, PrintScale scale, Path file) {
-        TrueSizePdf.write(bytes(pattern, Optional.empty(), heading, paper, scale), file);
+        TrueSizePdf.write(bytes(pattern, Optional.empty(), Optional.empty(), heading, paper, scale), file);
     }
 
     /** What of the heading cannot be printed, in a sentence for the user: a box stands for it. Empty where all can. */
@@ -108,12 +127,22 @@ public final class PatternPdf {
 
     /** The pattern for a printer, at actual size, with its bench card. */
     public static PrintPages pages(
-            Pattern pattern, AssemblyPlan plan, PageHeading heading, PaperSize paper, PrintScale scale) {
-        return new PrintPages(bytes(pattern, Optional.of(plan), heading, paper, scale));
+            Pattern pattern,
+            AssemblyPlan plan,
+            Optional<SheathCost> cost,
+            PageHeading heading,
+            PaperSize paper,
+            PrintScale scale) {
+        return new PrintPages(bytes(pattern, Optional.of(plan), cost, heading, paper, scale));
     }
 
     private static byte[] bytes(
-            Pattern pattern, Optional<AssemblyPlan> plan, PageHeading heading, PaperSize paper, PrintScale scale) {
+            Pattern pattern,
+            Optional<AssemblyPlan> plan,
+            Optional<SheathCost> cost,
+            PageHeading heading,
+            PaperSize paper,
+            PrintScale scale) {
         return TrueSizePdf.bytes(heading.title(), Optional.of(heading.date()), (document, typeface) -> {
             List<PieceDrawing> pieces = pattern.pieces().stream()
                     .map(piece -> PieceDrawing.of(
@@ -138,8 +167,8 @@ public final class PatternPdf {
                         .forEach(pagePlan::add);
                 cautions.forEach(pagePlan::add);
             }
-            Optional<BenchCard> card = plan.map(p ->
-                    new BenchCard(typeface, pattern, p, heading, paper.ofCard().frame(scale)));
+            Optional<BenchCard> card = plan.map(p -> new BenchCard(
+                    typeface, pattern, p, cost, heading, paper.ofCard().frame(scale)));
             List<PlannedPage> pages = pagePlan.pages();
             int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
             for (int i = 0; i < pages.size(); i++) {

@@ -5,7 +5,8 @@
  *
  * <p>Out: PDF files.
  *
- * <p>Uses: {@code assembly}, {@code geometry}, {@code ground.sheet}, {@code io}, {@code sheath.pattern},
- * {@code sheath.spec}, {@code units}, {@code wording}, {@code output} and its sub-packages; JTS and PDFBox.
+ * <p>Uses: {@code assembly}, {@code geometry}, {@code ground.sheet}, {@code io}, {@code layout.cost},
+ * {@code sheath.pattern}, {@code sheath.spec}, {@code units}, {@code wording}, {@code output} and its sub-packages; JTS
+ * and PDFBox.
  */
 package weltwright.output.print;

@@ -51,6 +51,7 @@ class SheathCostTest {
         // 116.14 / 0.8 = 145.175, up to a multiple of 5
         assertThat(cost.net()).isEqualTo("150.00");
         assertThat(cost.margin()).isEqualTo("33.86");
+        assertThat(cost.cost()).isEqualTo("116.14");
         assertThat(cost.tax()).isEqualTo("28.50");
         assertThat(cost.gross()).isEqualTo("178.50");
         assertThat(cost.words(cost.gross())).isEqualTo("EUR 178.50");

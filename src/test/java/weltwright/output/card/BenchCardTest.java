@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -27,6 +31,10 @@ import weltwright.assembly.Operation;
 import weltwright.assembly.WorkPhase;
 import weltwright.geometry.Polyline;
 import weltwright.knife.TestKnives;
+import weltwright.layout.cost.LeatherPrice;
+import weltwright.layout.cost.PriceList;
+import weltwright.layout.cost.SheathCost;
+import weltwright.layout.cost.SheathNeeds;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.pdf.Label;
@@ -314,6 +322,56 @@ class BenchCardTest {
             assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " "))
                     .contains("from the side towards the face half", "cap: find its place on the knife");
         }
+    }
+
+    /** 500 per square metre of leather and 30 an hour; the cost is their sum, for nothing else has a price. */
+    @Test
+    void theCostIsToldWherePricesAreSet() throws IOException {
+        Pattern pattern = pattern(SheathKind.PANELS);
+        BigDecimal none = BigDecimal.ZERO;
+        for (LeatherPrice.Per per : List.of(LeatherPrice.Per.SQUARE_METRE, LeatherPrice.Per.STOCK)) {
+            PriceList prices = new PriceList(
+                    Currency.getInstance("EUR"),
+                    new LeatherPrice(new BigDecimal("500"), per),
+                    none,
+                    Map.of(),
+                    none,
+                    none,
+                    new BigDecimal("30"),
+                    none,
+                    none,
+                    none,
+                    none);
+            Path file = folder.resolve("cost.pdf");
+            PatternPdf.write(
+                    pattern,
+                    AssemblyPlan.of(pattern),
+                    Optional.of(SheathCost.of(SheathNeeds.withoutOffcuts(pattern), prices)),
+                    HEADING,
+                    PaperSize.A4,
+                    PrintScale.TRUE,
+                    file);
+            BigDecimal leather = new BigDecimal(pattern.pieces().stream()
+                            .mapToDouble(piece ->
+                                    piece.count() * piece.outline().polygon().getArea())
+                            .sum()
+                    * 500e-6);
+            BigDecimal labour =
+                    new BigDecimal(AssemblyPlan.of(pattern).order().time().benchMinutes() / 2.0);
+            boolean counted = per == LeatherPrice.Per.SQUARE_METRE;
+            try (PDDocument document = Loader.loadPDF(file.toFile())) {
+                assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " "))
+                        .contains(
+                                counted ? "leather EUR " + cents(leather) + " without offcuts" : "leather not counted",
+                                "labour EUR " + cents(labour),
+                                "; cost EUR " + cents(counted ? cents(leather).add(labour) : labour) + ". Price EUR ");
+            }
+        }
+        assertThat(card(pattern, HEADING, PaperSize.A4)).doesNotContain("By your prices");
+    }
+
+    private static BigDecimal cents(BigDecimal amount) {
+        return amount.setScale(2, RoundingMode.HALF_UP);
     }
 
     /** Leather too thick for any rivet in the list: three layers of 6 mm. The card says so in words. */

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -135,8 +136,8 @@ class PatternPdfTest {
     @EnumSource(names = {"A4", "LETTER"})
     void printedPagesKeepTheirActualSize(PaperSize paper) throws IOException, PrinterException {
         AssemblyPlan plan = AssemblyPlan.of(SamplePatterns.small());
-        try (PrintPages pages =
-                PatternPdf.pages(SamplePatterns.small(), plan, SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
+        try (PrintPages pages = PatternPdf.pages(
+                SamplePatterns.small(), plan, Optional.empty(), SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
             PageFormat format = pages.getPageFormat(0);
             // Java prints in points of 1/72 in, too.
             assertThat(format.getWidth() * 25.4 / 72).isEqualTo(paper == PaperSize.A4 ? 210 : 215.9, within(0.001));

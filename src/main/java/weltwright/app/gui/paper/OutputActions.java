@@ -17,6 +17,9 @@ import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.io.FileKind;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.job.PriceFile;
+import weltwright.layout.cost.SheathCost;
+import weltwright.layout.cost.SheathNeeds;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -92,7 +95,8 @@ public final class OutputActions {
                             var scale = printerPreferences.scale();
                             MeasureUnit unit = model.unit();
                             write("Saving the pattern", file, () -> {
-                                PatternPdf.write(made, AssemblyPlan.of(made, unit), heading, paper, scale, file);
+                                PatternPdf.write(
+                                        made, AssemblyPlan.of(made, unit), cost(made), heading, paper, scale, file);
                                 return PatternPdf.unprintable(heading);
                             });
                         }));
@@ -136,8 +140,13 @@ public final class OutputActions {
             MeasureUnit unit = model.unit();
             print(
                     "Printing the pattern",
-                    () -> PatternPdf.pages(made, AssemblyPlan.of(made, unit), heading, paper, scale));
+                    () -> PatternPdf.pages(made, AssemblyPlan.of(made, unit), cost(made), heading, paper, scale));
         });
+    }
+
+    private static Optional<SheathCost> cost(Pattern made) {
+        return PriceFile.ifSet(PriceFile.standard())
+                .map(prices -> SheathCost.of(SheathNeeds.withoutOffcuts(made), prices));
     }
 
     /** @param writer writes the file and returns an optional remark for the user */
