@@ -1,6 +1,5 @@
 package weltwright.app.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -21,14 +22,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
-import weltwright.io.AtomicFile;
 import weltwright.io.FileNames;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PriceFile;
 import weltwright.job.StockShelf;
 import weltwright.layout.LeatherLayout;
+import weltwright.layout.SeveralStocks;
 import weltwright.layout.StockLayout;
+import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.cost.PriceList;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.cost.SheathNeeds;
@@ -38,10 +40,7 @@ import weltwright.layout.stock.Stock;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
-import weltwright.output.cutter.CutterDxf;
-import weltwright.output.cutter.CutterSvg;
 import weltwright.output.cutter.LeatherSide;
-import weltwright.output.layout.LayoutPdf;
 import weltwright.output.layout.QuotePdf;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.units.Length;
@@ -118,11 +117,8 @@ final class LayoutCommand implements Runnable {
     public void run() {
         check();
         boolean cuts = stock.cuts();
-        Stock panel = stock.stock(shelf);
-        Path pdf = folder.resolve("layout.pdf");
-        Path svg = folder.resolve("layout.svg");
-        Path dxf = folder.resolve("layout.dxf");
-        checkWritable(pdf, svg, dxf);
+        List<Stock> stocks = stock.stocks(shelf);
+        List<LayoutFiles> files = LayoutFiles.in(folder, stocks.size());
         Optional<PriceList> priceList = quote ? Optional.of(prices()) : Optional.empty();
         Map<Path, Made> made = new LinkedHashMap<>();
         JobNames.of(jobs).forEach((file, name) -> made.put(file, made(file, name)));
@@ -130,32 +126,64 @@ final class LayoutCommand implements Runnable {
                 .map(JobNames::absolute)
                 .map(file -> Objects.requireNonNull(made.get(file)).pieces())
                 .toList();
-        LeatherLayout search = new LeatherLayout(panel, stock.spacing(), seed);
         Budget budget = passes == null ? Budget.seconds(seconds) : Budget.passes(passes);
-        StockLayout layout;
+        List<StockLayout> layouts;
         try (terminal) {
             terminal.at("Laying out", 0);
-            layout = wanted.most
-                    ? search.most(kinds, budget, better -> report(better, budget))
-                    : search.shortest(inTurn(kinds, wanted.number()), budget, better -> report(better, budget));
+            layouts = stocks.size() == 1
+                    ? List.of(onOne(stocks.get(0), kinds, budget))
+                    : onSeveral(stocks, kinds, budget);
         }
-        if (layout.sheaths().isEmpty()) {
+        if (layouts.stream().allMatch(layout -> layout.sheaths().isEmpty())) {
             throw new UserFacingException(
-                    "Not one whole sheath was found room for on " + panel.name() + ".",
+                    "Not one whole sheath was found room for on "
+                            + stocks.stream().map(Stock::name).distinct().collect(Collectors.joining(", ")) + ".",
                     "Take larger stock, smaller gaps, or let the search take longer.");
         }
         LocalDate day = made.values().iterator().next().job().begun();
         PageHeading heading = new PageHeading("", "", day, "");
-        CutPlan plan = CutPlan.of(layout, sideUp, heading);
-        LayoutPdf.write(layout, day, paper, pdf);
-        CutterSvg.write(plan, svg);
-        CutterDxf.write(plan, dxf);
         made.values().forEach(this::printAssumed);
-        print(layout, List.of(pdf, svg, dxf));
-        if (cuts) {
-            writeDownCut(layout);
+        for (int i = 0; i < layouts.size(); i++) {
+            StockLayout layout = layouts.get(i);
+            files.get(i).write(layout, CutPlan.of(layout, sideUp, heading), day, paper);
+            if (stocks.size() > 1) {
+                spec.commandLine().getOut().println("On " + layout.stock().name() + ":");
+            }
+            print(layout, files.get(i).all());
+            if (cuts) {
+                writeDownCut(layout);
+            }
         }
-        priceList.ifPresent(list -> made.values().forEach(each -> quote(each, layout, list)));
+        priceList.ifPresent(list -> made.values().forEach(each -> quote(each, layouts, list)));
+    }
+
+    private StockLayout onOne(Stock panel, List<SheathPieces> kinds, Budget budget) {
+        LeatherLayout search = new LeatherLayout(panel, stock.spacing(), seed);
+        return wanted.most
+                ? search.most(kinds, budget, better -> report(better, budget))
+                : search.shortest(inTurn(kinds, wanted.number()), budget, better -> report(better, budget));
+    }
+
+    /** By the maker's price of leather where it is set, else by area. */
+    private List<StockLayout> onSeveral(List<Stock> stocks, List<SheathPieces> kinds, Budget budget) {
+        Optional<LeatherPrice> leather = PriceFile.ifSet(priceFile())
+                .map(PriceList::leather)
+                .filter(price -> price.amount().signum() > 0);
+        return new SeveralStocks(stocks, stock.spacing(), seed)
+                .fill(
+                        kinds,
+                        wanted.most ? OptionalInt.empty() : OptionalInt.of(wanted.number()),
+                        layout -> leather.map(price -> price.of(
+                                                layout.usedAreaMm2(),
+                                                layout.stock().usable().getArea())
+                                        .doubleValue())
+                                .orElseGet(layout::usedAreaMm2),
+                        budget,
+                        better -> report(better, budget));
+    }
+
+    private Path priceFile() {
+        return prices == null ? PriceFile.standard() : prices;
     }
 
     private void writeDownCut(StockLayout layout) {
@@ -185,7 +213,7 @@ final class LayoutCommand implements Runnable {
     }
 
     private PriceList prices() {
-        Path file = prices == null ? PriceFile.standard() : prices;
+        Path file = priceFile();
         if (!Files.exists(file)) {
             throw new UserFacingException(
                     "There are no prices in " + file + ".", "Have a list written (prices), and fill in your own.");
@@ -198,15 +226,21 @@ final class LayoutCommand implements Runnable {
         return list;
     }
 
-    /** Prints what a sheath costs, and writes its quote; of a sheath that is not in the layout, neither. */
-    private void quote(Made made, StockLayout layout, PriceList list) {
-        Optional<SheathPieces> laid = layout.sheaths().stream()
-                .filter(sheath -> sheath.name().equals(made.name))
-                .findFirst();
-        if (laid.isEmpty()) {
+    /**
+     * Prints what a sheath costs on the first stock that it is laid out on, and writes its quote; of a sheath that is
+     * not laid out, neither.
+     */
+    private void quote(Made made, List<StockLayout> layouts, PriceList list) {
+        Optional<StockLayout> first =
+                layouts.stream().filter(layout -> layout.count(made.name) > 0).findFirst();
+        if (first.isEmpty()) {
             return;
         }
-        SheathCost cost = SheathCost.of(SheathNeeds.of(layout, laid.get(), made.pattern), list);
+        SheathPieces laid = first.get().sheaths().stream()
+                .filter(sheath -> sheath.name().equals(made.name))
+                .findFirst()
+                .orElseThrow();
+        SheathCost cost = SheathCost.of(SheathNeeds.of(first.get(), laid, made.pattern), list);
         PrintWriter out = spec.commandLine().getOut();
         out.println(made.name + ", one sheath:");
         line(out, "leather, waste included", cost.words(cost.leather()));
@@ -241,20 +275,6 @@ final class LayoutCommand implements Runnable {
             throw new UserFacingException(
                     count + " sheaths cannot be laid out.", "Give a number from 1 to " + MOST_SHEATHS + ".");
         }
-    }
-
-    private void checkWritable(Path pdf, Path svg, Path dxf) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new UserFacingException(
-                    "The folder " + folder + " cannot be written.",
-                    "Choose another, or have the right to write there given to you.",
-                    e);
-        }
-        AtomicFile.of(pdf, LayoutPdf.KIND).check();
-        AtomicFile.of(svg, CutterSvg.KIND).check();
-        AtomicFile.of(dxf, CutterDxf.KIND).check();
     }
 
     private static List<SheathPieces> inTurn(List<SheathPieces> kinds, int count) {

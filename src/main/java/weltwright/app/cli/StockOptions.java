@@ -1,5 +1,6 @@
 package weltwright.app.cli;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.error.UserFacingException;
@@ -17,7 +18,7 @@ final class StockOptions {
     private static final LengthField EDGE_GAP = LengthField.of("gap to the edge", 0, 100);
 
     @Option(names = "--stock", paramLabel = "SIZE", required = true)
-    private String size;
+    private List<String> sizes;
 
     @Option(names = "--stock-thickness", paramLabel = "LENGTH")
     private @Nullable String thickness;
@@ -44,8 +45,19 @@ final class StockOptions {
                 edgeGap == null ? Spacing.USUAL.edgeMm() : EDGE_GAP.readMm(edgeGap));
     }
 
+    /** All stock in the order given. */
+    List<Stock> stocks(StockShelf shelf) {
+        List<String> shelved =
+                sizes.stream().filter(size -> size.startsWith(SHELF)).toList();
+        if (shelved.stream().distinct().count() < shelved.size()) {
+            throw new UserFacingException(
+                    "Stock on the shelf is named twice.", "Name each piece once: it can be cut only once.");
+        }
+        return sizes.stream().map(size -> stock(size, shelf)).toList();
+    }
+
     /** A panel, its longer side along the direction of least stretch, or stock from the shelf. */
-    Stock stock(StockShelf shelf) {
+    private Stock stock(String size, StockShelf shelf) {
         if (size.startsWith(SHELF)) {
             if (thickness != null) {
                 throw new UserFacingException(
@@ -61,7 +73,7 @@ final class StockOptions {
 
     /** Whether what is cut from the stock is to be written down on the shelf. */
     boolean cuts() {
-        if (cut && !size.startsWith(SHELF)) {
+        if (cut && !sizes.stream().allMatch(size -> size.startsWith(SHELF))) {
             throw new UserFacingException(
                     "What is cut from stock that is not on the shelf cannot be written down.",
                     "Put it on the shelf first (stock), and say --stock " + SHELF + "NAME.");

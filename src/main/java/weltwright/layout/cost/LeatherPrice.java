@@ -27,7 +27,7 @@ public record LeatherPrice(BigDecimal amount, Per per) {
      * @param partMm2 area of the part
      * @param stockMm2 area of the whole stock
      */
-    BigDecimal of(double partMm2, double stockMm2) {
+    public BigDecimal of(double partMm2, double stockMm2) {
         double bought = switch (per) {
             case STOCK -> stockMm2;
             case SQUARE_FOOT -> MM2_IN_SQUARE_FOOT;

@@ -161,6 +161,28 @@ class LayoutCommandTest {
         assertThat(out.resolve("south-anouk-quote.pdf")).exists();
     }
 
+    @Test
+    void severalStocksHaveFilesOfTheirOwn() {
+        CommandLineRun run = CommandLineRun.of(
+                        "layout",
+                        jobFile,
+                        "--stock",
+                        "300x400mm",
+                        "--stock",
+                        "12x24in",
+                        "--most",
+                        "--passes",
+                        "60",
+                        "-o",
+                        out)
+                .succeeds();
+
+        assertThat(run.out())
+                .contains("On the panel of 400 mm × 300 mm:", "On the panel of 609.6 mm × 304.8 mm:")
+                .contains("Written: " + out.resolve("layout-1.pdf"), "Written: " + out.resolve("layout-2.dxf"));
+        assertThat(out.resolve("layout-2.svg")).isNotEmptyFile();
+    }
+
     /** A panel is the same whichever side is named first; equal seeds and passes give equal drawings. */
     @Test
     void equalCallsGiveEqualDrawings() throws Exception {
