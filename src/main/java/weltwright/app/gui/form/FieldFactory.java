@@ -51,6 +51,21 @@ public final class FieldFactory {
     }
 
     /**
+     * Creates a field for what a printed length measures, which the print gives in mm: so it is read and shown in mm,
+     * whatever unit is chosen. It does not commit while typing.
+     */
+    public static ValidatedField<Double> printedLength(LengthField field, double mm) {
+        TextFormat<Double> length = lengthFormat(field::readMm);
+        return new ValidatedField<>(
+                field.name(),
+                mm,
+                TextFormat.of(
+                        text -> length.read(text, MeasureUnit.MILLIMETRE),
+                        value -> length.write(value, MeasureUnit.MILLIMETRE)),
+                false);
+    }
+
+    /**
      * Creates a field for an optional length in mm that does not commit while typing.
      *
      * @param check returns the length, or throws {@link UserFacingException} where it is not valid

@@ -47,8 +47,8 @@ public final class KnifeForm extends FormPanel {
     private final ValidatedField<Double> drop = FieldFactory.lengthOnCommit(JobFields.TIP_DROP, 1);
     private final GroundFields groundFields;
     private final PhoneField phoneField;
-    private final ValidatedField<Double> barAcross = FieldFactory.lengthOnCommit(JobFields.SHEET_BAR_ACROSS, 1);
-    private final ValidatedField<Double> barDown = FieldFactory.lengthOnCommit(JobFields.SHEET_BAR_DOWN, 1);
+    private final ValidatedField<Double> barAcross = FieldFactory.printedLength(JobFields.SHEET_BAR_ACROSS, 1);
+    private final ValidatedField<Double> barDown = FieldFactory.printedLength(JobFields.SHEET_BAR_DOWN, 1);
     private final ValidatedField<OptionalDouble> focal =
             FieldFactory.optionalNumber(JobFields.FOCAL_35MM, OptionalDouble.empty());
     private final JButton confirmSideButton = new JButton("Red runs along the edge");

@@ -23,9 +23,9 @@ public final class PaperForm extends FormPanel {
 
     public PaperForm(PrinterPreferences printer, Action savePdf, Action print, CutterForm cutter) {
         this.printer = printer;
-        across = FieldFactory.length(
+        across = FieldFactory.printedLength(
                 JobFields.PRINTED_SQUARE_ACROSS, SQUARE_MM * printer.scale().x());
-        down = FieldFactory.length(
+        down = FieldFactory.printedLength(
                 JobFields.PRINTED_SQUARE_DOWN, SQUARE_MM * printer.scale().y());
         JComboBox<ComboBoxItem<PaperSize>> size = new JComboBox<>();
         for (PaperSize each : PaperSize.values()) {

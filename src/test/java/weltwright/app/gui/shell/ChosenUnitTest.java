@@ -70,6 +70,19 @@ class ChosenUnitTest extends MainWindowTestBase {
         frame.textBox("leather thickness").requireText("8 oz");
     }
 
+    /** The pages and the sheet name the lengths to be measured on them in mm. */
+    @Test
+    void leavesWhatIsMeasuredOnAPrintInMillimetres() {
+        open(OutlinedJobs.outlined());
+        chooseInches();
+        frame.textBox("bar across the sheet").requireText("100 mm");
+        frame.toggleButton("stage Paper").click();
+        frame.textBox("width of the printed square").requireText("50 mm");
+        type("width of the printed square", "49.5");
+        frame.textBox("width of the printed square").requireText("49.5");
+        frame.textBox("height of the printed square").requireText("50 mm");
+    }
+
     @Test
     void holdsForAdviceHardwareWorkAndPaper() throws IOException {
         Job job = OutlinedJobs.outlined();
