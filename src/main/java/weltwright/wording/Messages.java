@@ -14,27 +14,48 @@ import java.util.regex.Pattern;
 import weltwright.units.MeasureUnit;
 
 /**
- * Formats the messages of {@code messages.properties} by {@link MessageFormat}. The bundle and the number format are
- * those of the user's language if there is a bundle for it, else of the default bundle.
+ * Formats the messages of a resource bundle by {@link MessageFormat}. Each package that shows words may have its
+ * bundle, {@code messages.properties} beside its classes. The bundle and the number format are those of the user's
+ * language if there is a bundle for it, else of the default bundle.
  */
-final class Messages {
-    static final ResourceBundle BUNDLE = ResourceBundle.getBundle(
-            Messages.class.getPackageName() + ".messages",
-            Locale.getDefault(),
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+public final class Messages {
+    static final ResourceBundle BUNDLE = bundle(Messages.class);
 
     /** A length in a message, such as {@code {0,length,0.0}}: its argument, and its decimals in mm. */
     private static final Pattern LENGTH = Pattern.compile("\\{(\\d+),length,(0(?:\\.(0+))?)\\}");
 
+    private final ResourceBundle bundle;
     private final MeasureUnit unit;
 
-    private Messages(MeasureUnit unit) {
+    private Messages(ResourceBundle bundle, MeasureUnit unit) {
+        this.bundle = bundle;
         this.unit = unit;
     }
 
-    /** Returns the messages with lengths in a unit. */
+    /** Returns the messages of this package with lengths in a unit. */
     static Messages in(MeasureUnit unit) {
-        return new Messages(unit);
+        return new Messages(BUNDLE, unit);
+    }
+
+    /**
+     * Returns the messages of a class's package, with lengths in mm.
+     *
+     * @throws java.util.MissingResourceException if the package has no {@code messages.properties}
+     */
+    public static Messages of(Class<?> owner) {
+        return new Messages(bundle(owner), MeasureUnit.MILLIMETRE);
+    }
+
+    /** Returns these messages with lengths in another unit. */
+    public Messages withUnit(MeasureUnit other) {
+        return new Messages(bundle, other);
+    }
+
+    private static ResourceBundle bundle(Class<?> owner) {
+        return ResourceBundle.getBundle(
+                owner.getPackageName() + ".messages",
+                Locale.getDefault(),
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
     MeasureUnit unit() {
@@ -42,13 +63,14 @@ final class Messages {
     }
 
     /**
-     * Formats a message. Numbers are rounded half up from the decimal digits of {@link Double#toString}, as
-     * {@code String.format} does.
+     * Formats a message. A length is written as {@code {0,length,0.0}}: its argument, which is in mm, and the decimals
+     * that it has there; it is shown in the unit of these messages. Other numbers are rounded half up from the decimal
+     * digits of {@link Double#toString}, as {@code String.format} does.
      */
-    String text(String key, Object... values) {
+    public String text(String key, Object... values) {
         List<Object> arguments =
                 new ArrayList<>(Arrays.stream(values).map(Messages::decimal).toList());
-        String pattern = LENGTH.matcher(BUNDLE.getString(key)).replaceAll(length -> {
+        String pattern = LENGTH.matcher(bundle.getString(key)).replaceAll(length -> {
             if (unit == MeasureUnit.MILLIMETRE) {
                 return "{" + length.group(1) + ",number," + length.group(2) + "} mm";
             }
@@ -57,7 +79,7 @@ final class Messages {
             arguments.add(unit.format(mm.doubleValue(), decimals));
             return "{" + (arguments.size() - 1) + "}";
         });
-        MessageFormat format = new MessageFormat(pattern, BUNDLE.getLocale());
+        MessageFormat format = new MessageFormat(pattern, bundle.getLocale());
         for (Format part : format.getFormats()) {
             if (part instanceof NumberFormat number) {
                 number.setRoundingMode(RoundingMode.HALF_UP);
