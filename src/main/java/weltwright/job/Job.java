@@ -48,6 +48,7 @@ import weltwright.trace.outline.UncertainStretch;
  *     agrees; empty while it is not confirmed
  * @param shaping shape of the cross-sections, which no photo shows
  * @param spec choices for the sheath
+ * @param cutting leather that the sheaths are cut from, and how their pieces lie on it
  * @param typed what the user typed for lengths, by the name of the field, such as "8 oz"; a text that no longer stands
  *     for the length is ignored
  */
@@ -67,6 +68,7 @@ public record Job(
         Optional<Boolean> spineOnLeft,
         CrossSectionShape shaping,
         SheathSpec spec,
+        CuttingPlan cutting,
         Map<String, String> typed) {
     /** A stretch whose outline was moved by more than this counts as reviewed by the user. Chosen by eye. */
     private static final double REVIEWED_MM = 0.1;
@@ -86,6 +88,7 @@ public record Job(
         Objects.requireNonNull(spineOnLeft);
         Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
+        Objects.requireNonNull(cutting);
         typed = Map.copyOf(typed);
     }
 
@@ -106,6 +109,7 @@ public record Job(
                 Optional.empty(),
                 CrossSectionShape.usual(0.4),
                 SheathSpec.standard(SheathKind.FOLDED),
+                CuttingPlan.NONE,
                 Map.of());
     }
 
@@ -240,6 +244,11 @@ public record Job(
     /** Replaces the choices for the sheath. */
     public Job withSpec(SheathSpec spec) {
         return changed().spec(spec).build();
+    }
+
+    /** Replaces the choices for leather and layout. */
+    public Job withCutting(CuttingPlan cutting) {
+        return changed().cutting(cutting).build();
     }
 
     /** Replaces the text that the user typed in a field; empty where the program wrote it. */

@@ -53,10 +53,11 @@ record JobDocument(
         List<CaliperEntry> calipers,
         @JsonSetter(nulls = Nulls.SET) SilhouetteJson.@Nullable Side spineTold,
         SheathSpecJson sheath,
+        CuttingPlanJson cutting,
         Map<String, String> typed) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 10;
+    static final int VERSION = 11;
 
     /** Far more than there are fields. */
     private static final int MOST_TYPED = 200;
@@ -79,6 +80,7 @@ record JobDocument(
                 job.calipers().stream().map(CaliperEntry::of).toList(),
                 job.spineOnLeft().map(SilhouetteJson.Side::spine).orElse(null),
                 SheathSpecJson.of(job.spec()),
+                CuttingPlanJson.of(job.cutting()),
                 new TreeMap<>(job.typed()));
     }
 
@@ -105,6 +107,7 @@ record JobDocument(
                 Optional.ofNullable(spineTold).map(side -> side == SilhouetteJson.Side.LEFT),
                 measured.shaping(),
                 sheath.spec(),
+                cutting.plan(),
                 typed.entrySet().stream()
                         .filter(entry -> entry.getValue().length() <= JobFields.TYPED.longest())
                         .limit(MOST_TYPED)

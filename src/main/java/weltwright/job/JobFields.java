@@ -61,6 +61,23 @@ public final class JobFields {
     /** The range of {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN}. */
     public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
 
+    public static final TextField STOCK_NAME = TextField.singleLine("name of the leather", 60);
+    public static final TextField STOCK_KIND = TextField.singleLine("kind of leather", 60);
+    public static final LengthField STOCK_LENGTH = LengthField.of("length of the leather", 20, 5000);
+    public static final LengthField STOCK_WIDTH = LengthField.of("width of the leather", 20, 5000);
+    public static final LengthField STOCK_THICKNESS = LengthField.ofLeather("thickness of the leather", 0.5, 10);
+    public static final NumberField PRICE = NumberField.of("price", 0, 1_000_000);
+    public static final LengthField GAP = LengthField.of("gap between pieces", 0, 50);
+    public static final LengthField EDGE_GAP = LengthField.of("gap to the edge", 0, 100);
+
+    /** More sheaths than any stock holds would only take memory. */
+    public static final NumberField SHEATHS = NumberField.count("number of sheaths", 1, 200);
+
+    /** Far beyond any stock and pattern. */
+    static final NumberField PLACEMENT = NumberField.of("place of a piece on leather", -20_000, 20_000);
+
+    static final NumberField PLACEMENT_TURN = NumberField.of("turn of a piece on leather", -1000, 1000);
+
     public static final NumberField STITCHES_PER_INCH = NumberField.of("stitches per inch", 2.2, 16);
 
     private JobFields() {}

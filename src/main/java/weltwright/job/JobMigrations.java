@@ -74,6 +74,9 @@ final class JobMigrations {
             if (version >= 1 && version <= 9) {
                 job.putObject("typed");
             }
+            if (version >= 1 && version <= 10) {
+                addCutting(job);
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {
@@ -163,6 +166,15 @@ final class JobMigrations {
                 notes.set(i, notes.objectNode().put("kind", "free_text").set("sentence", sentence));
             }
         }
+    }
+
+    /** Up to version 10 a job said nothing of the leather that its pieces are cut from. */
+    private static void addCutting(ObjectNode job) {
+        ObjectNode cutting = job.putObject("cutting");
+        cutting.putArray("stocks");
+        cutting.putNull("count");
+        cutting.put("turns", "nearly_along").put("gap", 3).put("edge_gap", 3);
+        cutting.putArray("by_hand");
     }
 
     /** Up to version 3 there was one list of hardware, and no eyelet. */

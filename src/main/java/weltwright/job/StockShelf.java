@@ -2,9 +2,12 @@ package weltwright.job;
 
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
@@ -21,6 +25,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
 import weltwright.io.UserDirectory;
+import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
 
 /**
@@ -33,7 +38,7 @@ public record StockShelf(Path folder) {
     private static final String ENDING = ".json";
     private static final String FORMAT = "weltwright stock";
     private static final FileKind KIND = FileKind.of("a piece of stock", "\"" + FORMAT + "\"");
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final int GREATEST_BYTES = 4_000_000;
     private static final int GREATEST_POINTS = 20_000;
     private static final double GREATEST_MM = 10_000;
@@ -45,18 +50,23 @@ public record StockShelf(Path folder) {
 
     /** All stock that can be read, sorted by name. */
     public List<Stock> all() {
-        List<Stock> all = new ArrayList<>();
+        return items().stream().map(ShelvedStock::stock).toList();
+    }
+
+    /** All stock that can be read, with what the maker wrote down of it, sorted by name. */
+    public List<ShelvedStock> items() {
+        List<ShelvedStock> all = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + ENDING)) {
                 for (Path file : files) {
-                    all.add(read(file).current());
+                    all.add(read(file).item());
                 }
             } catch (IOException e) {
                 throw new UserFacingException(
                         "The folder " + folder + " cannot be read.", "Check that you may read it.", e);
             }
         }
-        all.sort(Comparator.comparing(Stock::name));
+        all.sort(Comparator.comparing(ShelvedStock::name));
         return all;
     }
 
@@ -67,12 +77,40 @@ public record StockShelf(Path folder) {
 
     /** Puts new stock on the shelf. Throws {@link UserFacingException} where there is one of its name. */
     public void add(Stock stock) {
-        Path file = file(stock.name());
+        add(new ShelvedStock(stock, "", Optional.empty()));
+    }
+
+    /**
+     * Puts new stock on the shelf, with what the maker writes down of it. Throws {@link UserFacingException} where
+     * there is one of its name.
+     */
+    public void add(ShelvedStock item) {
+        Path file = file(item.name());
         if (Files.exists(file)) {
             throw new UserFacingException(
-                    "There is stock called \"" + stock.name() + "\" already.", "Give the new one another name.");
+                    "There is stock called \"" + item.name() + "\" already.", "Give the new one another name.");
         }
-        write(file, new Document(FORMAT, VERSION, stock.name(), thickness(stock), List.of(State.of(stock))));
+        write(file, Document.of(item, List.of(State.of(item.stock()))));
+    }
+
+    /**
+     * Replaces stock, also under another name. Cuts can still be undone where its outline stays as it is.
+     *
+     * @param name its name so far
+     */
+    public void replace(String name, ShelvedStock changed) {
+        Path before = existing(name);
+        Path after = file(changed.name());
+        if (!before.equals(after)) {
+            add(changed);
+        }
+        Document document = read(before);
+        boolean sameOutline =
+                document.current().outline().equals(changed.stock().outline());
+        write(after, Document.of(changed, sameOutline ? document.states : List.of(State.of(changed.stock()))));
+        if (!before.equals(after)) {
+            remove(name);
+        }
     }
 
     /** Replaces stock by what a cut has left of it. */
@@ -142,7 +180,11 @@ public record StockShelf(Path folder) {
         byte[] json = InputFile.read(file, GREATEST_BYTES, "stock" + ENDING);
         Document document;
         try {
-            document = JobFile.JSON.readValue(json, Document.class);
+            JsonNode tree = JobFile.JSON.readTree(json);
+            if (tree instanceof ObjectNode first && tree.path("version").asInt() == 1) {
+                first.put("version", 2).put("kind", "").putNull("price"); // neither was written down
+            }
+            document = JobFile.JSON.treeToValue(tree, Document.class);
         } catch (IOException e) {
             throw notStock(file, e);
         }
@@ -150,7 +192,7 @@ public record StockShelf(Path folder) {
             throw notStock(file, null);
         }
         try {
-            document.current();
+            document.item();
         } catch (IllegalArgumentException | NullPointerException | IndexOutOfBoundsException e) {
             throw notStock(file, e);
         }
@@ -190,14 +232,44 @@ public record StockShelf(Path folder) {
             int version,
             String name,
             @JsonSetter(nulls = Nulls.SET) @Nullable Double thicknessMm,
+            String kind,
+            @JsonSetter(nulls = Nulls.SET) @Nullable Price price,
             List<State> states) {
+        static Document of(ShelvedStock item, List<State> states) {
+            return new Document(
+                    FORMAT,
+                    VERSION,
+                    item.name(),
+                    thickness(item.stock()),
+                    item.kind(),
+                    item.price().map(Price::of).orElse(null),
+                    List.copyOf(states));
+        }
+
+        ShelvedStock item() {
+            return new ShelvedStock(current(), kind, Optional.ofNullable(price).map(Price::price));
+        }
+
         Stock current() {
             return states.get(states.size() - 1)
                     .stock(name, thicknessMm == null ? OptionalDouble.empty() : OptionalDouble.of(thicknessMm));
         }
 
         Document with(List<State> other) {
-            return new Document(format, version, name, thicknessMm, List.copyOf(other));
+            return new Document(format, version, name, thicknessMm, kind, price, List.copyOf(other));
+        }
+    }
+
+    private record Price(BigDecimal amount, LeatherPrice.Per per) {
+        static Price of(LeatherPrice price) {
+            return new Price(price.amount(), price.per());
+        }
+
+        LeatherPrice price() {
+            if (amount.signum() < 0) {
+                throw new IllegalArgumentException("a price of " + amount);
+            }
+            return new LeatherPrice(amount, per);
         }
     }
 

@@ -109,7 +109,7 @@ final class StockBox {
     }
 
     /** From the frame of the stock to that of the box. */
-    private Point inBox(Point p) {
+    Point inBox(Point p) {
         return new Point(p.x() - box.getMinX(), p.y() - box.getMinY());
     }
 

@@ -69,11 +69,26 @@ class JobMigrationsTest {
     void readsWhatTheNinthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionNineWroteIt(json, 9));
         assertThat(JobFile.read(file))
-                .isEqualTo(JobBuilder.builder(TestJobs.full()).typed(Map.of()).build());
+                .isEqualTo(JobBuilder.builder(TestJobs.full())
+                        .typed(Map.of())
+                        .cutting(CuttingPlan.NONE)
+                        .build());
     }
 
     private static ObjectNode asVersionNineWroteIt(ObjectNode json, int version) {
         json.remove("typed");
+        return asVersionTenWroteIt(json, version);
+    }
+
+    /** As version 10 wrote it: without leather to cut from. */
+    @Test
+    void readsWhatTheTenthVersionWrote() throws IOException {
+        EditedJobFile.write(file, json -> asVersionTenWroteIt(json, 10));
+        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full().withCutting(CuttingPlan.NONE));
+    }
+
+    private static ObjectNode asVersionTenWroteIt(ObjectNode json, int version) {
+        json.remove("cutting");
         return json.put("version", version);
     }
 
@@ -81,6 +96,7 @@ class JobMigrationsTest {
         Job full = TestJobs.full();
         return JobBuilder.builder(full)
                 .typed(Map.of())
+                .cutting(CuttingPlan.NONE)
                 .settings(
                         full.settings().withHandleSection(HandleSection.UNKNOWN).withMarks(List.of()))
                 .build();

@@ -137,6 +137,7 @@ class MutatedJobsTest {
                 job.spineOnLeft(),
                 job.shaping(),
                 job.spec(),
+                job.cutting(),
                 job.typed());
     }
 

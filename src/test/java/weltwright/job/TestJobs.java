@@ -28,6 +28,8 @@ import weltwright.knife.HandleSection;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
+import weltwright.layout.stock.Spacing;
+import weltwright.layout.stock.StretchRule;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
@@ -155,6 +157,19 @@ public final class TestJobs {
                         new HardwareList(
                                 List.of(new Fastener("eyelet", Hardware.Kind.EYELET, 5 + 1 / 7.0, 9, 1, 4)),
                                 List.of(new Ring("ring", 20, 3)))),
+                cutting(),
                 Map.of("leather thickness", "8 oz"));
+    }
+
+    private static CuttingPlan cutting() {
+        return new CuttingPlan(
+                List.of("shoulder", "panel 2"),
+                OptionalInt.of(3),
+                StretchRule.ALONG,
+                new Spacing(2 + 1 / 3.0, 4),
+                List.of(new CuttingPlan.HandLayout(
+                        "shoulder",
+                        List.of(new CuttingPlan.Placement(
+                                "face", new RigidMotion(Math.PI / 7, new Point(100 / 3.0, -5)))))));
     }
 }

@@ -45,7 +45,7 @@ public record AllowedTurns(List<Double> centresRad, double halfRangeRad) {
     }
 
     /** The allowed turn nearest to the given one. */
-    double nearest(double rad) {
+    public double nearest(double rad) {
         double nearest = centresRad.get(0);
         double least = Double.POSITIVE_INFINITY;
         for (double centre : centresRad) {

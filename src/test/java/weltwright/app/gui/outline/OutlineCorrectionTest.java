@@ -252,6 +252,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
                 job.spineOnLeft(),
                 job.shaping(),
                 job.spec(),
+                job.cutting(),
                 job.typed()));
         frame.button("next unsure").requireText("2 places to look at").click();
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);

@@ -1,0 +1,86 @@
+package weltwright.job;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import weltwright.geometry.RigidMotion;
+import weltwright.layout.PlacedPiece;
+import weltwright.layout.StockLayout;
+import weltwright.layout.stock.LeatherPiece;
+import weltwright.layout.stock.SheathPieces;
+import weltwright.layout.stock.Spacing;
+import weltwright.layout.stock.StretchRule;
+
+/**
+ * From which leather the sheaths of a job are cut, how many, and how their pieces may lie on it.
+ *
+ * @param stocks names of the chosen stock on the shelf
+ * @param count of the sheaths; empty for as many as find room
+ * @param turns how pieces may lie to the direction of least stretch
+ * @param spacing gaps between pieces and to the edge
+ * @param byHand layouts in which somebody moved pieces, one for each chosen stock that is used; empty where nobody did
+ */
+@RecordBuilder
+public record CuttingPlan(
+        List<String> stocks, OptionalInt count, StretchRule turns, Spacing spacing, List<HandLayout> byHand)
+        implements CuttingPlanBuilder.With {
+    /** Nothing chosen yet: as many sheaths as find room, with the usual turns and gaps. */
+    public static final CuttingPlan NONE =
+            new CuttingPlan(List.of(), OptionalInt.empty(), StretchRule.NEARLY_ALONG, Spacing.USUAL, List.of());
+
+    public CuttingPlan {
+        stocks = List.copyOf(stocks);
+        byHand = List.copyOf(byHand);
+    }
+
+    /**
+     * Where the pieces of sheaths lie on one stock.
+     *
+     * @param stock its name
+     * @param pieces in the order of the sheaths, and of the pieces of each
+     */
+    public record HandLayout(String stock, List<Placement> pieces) {
+        public HandLayout {
+            pieces = List.copyOf(pieces);
+        }
+
+        public static HandLayout of(StockLayout layout) {
+            return new HandLayout(
+                    layout.stock().name(),
+                    layout.pieces().stream()
+                            .map(placed -> new Placement(placed.piece().piece().name(), placed.motion()))
+                            .toList());
+        }
+
+        /**
+         * The pieces of a sheath at these places, for as many sheaths as there are places; empty where the sheath has
+         * other pieces.
+         *
+         * @param sheath its pieces that are cut from this stock
+         */
+        public Optional<List<PlacedPiece>> placed(SheathPieces sheath) {
+            List<LeatherPiece> each = sheath.pieces();
+            if (each.isEmpty() || pieces.isEmpty() || pieces.size() % each.size() != 0) {
+                return Optional.empty();
+            }
+            PlacedPiece[] placed = new PlacedPiece[pieces.size()];
+            for (int i = 0; i < placed.length; i++) {
+                LeatherPiece piece = each.get(i % each.size());
+                if (!piece.piece().name().equals(pieces.get(i).piece)) {
+                    return Optional.empty();
+                }
+                placed[i] = new PlacedPiece(piece, i / each.size(), pieces.get(i).motion);
+            }
+            return Optional.of(List.of(placed));
+        }
+    }
+
+    /**
+     * Where one piece lies.
+     *
+     * @param piece its name in the pattern
+     * @param motion from its frame to that of the stock
+     */
+    public record Placement(String piece, RigidMotion motion) {}
+}
