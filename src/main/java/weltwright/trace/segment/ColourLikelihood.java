@@ -20,24 +20,6 @@ import weltwright.trace.visibility.PrintVisibility;
  * density is spread over shades of the colours seen.
  */
 final class ColourLikelihood {
-    /** Width of a bin of brightness, in units of the relative reflectance; chosen by eye. */
-    private static final double BRIGHT = 2;
-
-    /** Difference of a channel from the mean up to which a colour is nearly grey, in the same units; chosen by eye. */
-    private static final double GREY = 1;
-
-    /** Bins of that difference; chosen by eye. */
-    private static final double GREY_BINS = 5.5;
-
-    /** Standard deviation of the kernel, in bins: about the grain of paper; chosen by eye. */
-    private static final double KERNEL_BINS = 1.5;
-
-    /** Bins of brightness: up to the brightest relative reflectance. */
-    private static final int LEVELS = 128;
-
-    /** Bins of each of the two differences; chosen by eye. */
-    private static final int HUES = 56;
-
     /** Side of the squares that share their densities; chosen by eye. */
     private static final double TILE_MM = 15;
 
@@ -116,7 +98,7 @@ final class ColourLikelihood {
                 for (int x = left; x < Math.min(left + side, raster.columns()); x++) {
                     int i = y * raster.columns() + x;
                     if (paper[i] != 0) {
-                        int bin = bin(3 * i);
+                        int bin = ColourHistogram.bin(bgr, 3 * i);
                         float k = mixed(knife[bin], knifeAnywhere[bin]) + knifeTold[bin];
                         probability[i] = k / (k + mixed(ground[bin], groundAnywhere[bin]) + otherTold[bin]);
                     }
@@ -133,15 +115,15 @@ final class ColourLikelihood {
         for (Point aside : KnifeMask.ASIDE) {
             Point px = raster.pixel(at.plus(aside.times(reachMm)));
             if (raster.covers(px)) {
-                int bin = bin(3 * raster.index(px));
-                count += marked[bin] > Math.max(RESEMBLING / (LEVELS * HUES * HUES), unlike[bin]) ? 1 : 0;
+                int bin = ColourHistogram.bin(bgr, 3 * raster.index(px));
+                count += marked[bin] > Math.max(RESEMBLING / ColourHistogram.BINS, unlike[bin]) ? 1 : 0;
             }
         }
         return count >= 2;
     }
 
     private static float mixed(float near, float anywhere) {
-        return PARTS[0] * near + PARTS[1] * anywhere + PARTS[2] / (LEVELS * HUES * HUES);
+        return PARTS[0] * near + PARTS[1] * anywhere + PARTS[2] / ColourHistogram.BINS;
     }
 
     private static List<Point> near(List<Point> points, Point middle) {
@@ -164,65 +146,21 @@ final class ColourLikelihood {
 
     /** Returns the density of the colours beside some points of lines; it adds up to 1, or to 0 without any. */
     private float[] density(List<Point> points, boolean withShades) {
-        float[] counts = new float[LEVELS * HUES * HUES];
+        ColourHistogram counts = new ColourHistogram();
         int count = 0;
         for (Point at : points) {
             for (Point aside : KnifeMask.ASIDE) {
                 Point px = raster.pixel(at.plus(aside.times(reachMm)));
                 if (raster.covers(px) && paper[raster.index(px)] != 0) {
                     int i = 3 * raster.index(px);
-                    add(counts, i, 1, withShades ? 1 - SHADED : 1);
+                    counts.add(bgr, i, 1, withShades ? 1 - SHADED : 1);
                     for (int k = 0; withShades && k < SHADES; k++) {
-                        add(counts, i, 1 - (1 - DARKEST) * k / (SHADES - 1.0), SHADED / SHADES);
+                        counts.add(bgr, i, 1 - (1 - DARKEST) * k / (SHADES - 1.0), SHADED / SHADES);
                     }
                     count++;
                 }
             }
         }
-        float[] density = blurred(counts, HUES * HUES, LEVELS, KERNEL_BINS, Math.max(1, count));
-        density = blurred(density, HUES, HUES, KERNEL_BINS, 1);
-        return blurred(density, 1, HUES, KERNEL_BINS, 1);
-    }
-
-    private void add(float[] counts, int at, double shade, double weight) {
-        counts[bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2])] += (float) weight;
-    }
-
-    private int bin(int at) {
-        return bin(bgr[at], bgr[at + 1], bgr[at + 2]);
-    }
-
-    private static int bin(double b, double g, double r) {
-        double mean = (b + g + r) / 3.0;
-        int bright = (int) Math.min(LEVELS - 1, mean / BRIGHT);
-        return (bright * HUES + hueBin(b - mean)) * HUES + hueBin(r - mean);
-    }
-
-    /** Returns the bin of a channel's difference from the mean: narrow for greys, wider for colours (inverse sinh). */
-    private static int hueBin(double difference) {
-        double scaled = Math.abs(difference) / GREY;
-        double bins = Math.copySign(Math.log(scaled + Math.sqrt(scaled * scaled + 1)), difference) * GREY_BINS;
-        return (int) Math.max(0, Math.min(HUES - 1, Math.round(bins) + HUES / 2));
-    }
-
-    /** Returns values blurred along one axis by a Gaussian, divided by a number. */
-    private static float[] blurred(float[] values, int stride, int length, double sigma, float by) {
-        int reach = (int) Math.ceil(3 * sigma);
-        float[] kernel = new float[2 * reach + 1];
-        float sum = 0;
-        for (int k = -reach; k <= reach; k++) {
-            kernel[k + reach] = (float) Math.exp(-k * k / (2 * sigma * sigma));
-            sum += kernel[k + reach];
-        }
-        float[] blurred = new float[values.length];
-        for (int i = 0; i < values.length; i++) {
-            if (values[i] != 0) {
-                int at = i / stride % length;
-                for (int k = Math.max(-reach, -at); k <= Math.min(reach, length - 1 - at); k++) {
-                    blurred[i + k * stride] += values[i] * kernel[k + reach] / (sum * by);
-                }
-            }
-        }
-        return blurred;
+        return counts.density(Math.max(1, count));
     }
 }

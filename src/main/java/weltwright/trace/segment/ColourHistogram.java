@@ -1,0 +1,133 @@
+package weltwright.trace.segment;
+
+/**
+ * Counts colours in bins of brightness and hue, and estimates their density by a Gaussian kernel (Parzen 1962).
+ *
+ * <p>Hue is the difference of blue, and of red, from the mean of the three channels. Its bins are narrow for greys and
+ * wider for strong colours. Bins of one hue lie in a row, by brightness, so that the kernel works on whole rows, and
+ * rows without a colour, which are most, cost nothing.
+ */
+final class ColourHistogram {
+    /** Width of a bin of brightness, in units of the relative reflectance; chosen by eye. */
+    private static final double BRIGHT = 2;
+
+    /** Difference of a channel from the mean up to which a colour is nearly grey, in the same units; chosen by eye. */
+    private static final double GREY = 1;
+
+    /** Bins of that difference; chosen by eye. */
+    private static final double GREY_BINS = 5.5;
+
+    /** Bins of brightness: up to the brightest relative reflectance. */
+    private static final int LEVELS = 128;
+
+    /** Bins of each of the two differences; chosen by eye. */
+    private static final int HUES = 56;
+
+    /** Number of all bins. */
+    static final int BINS = HUES * HUES * LEVELS;
+
+    /** Standard deviation of the kernel, in bins: about the grain of paper; chosen by eye. */
+    private static final double KERNEL_BINS = 1.5;
+
+    private static final float[] KERNEL = kernel();
+
+    private static final int REACH = KERNEL.length / 2;
+
+    private final float[] counts = new float[BINS];
+
+    /** For each row whether it holds a colour. */
+    private final boolean[] filled = new boolean[HUES * HUES];
+
+    /**
+     * Adds a colour.
+     *
+     * @param bgr relative reflectances, three to the pixel, the colour's beginning at the index {@code at}
+     * @param shade factor of its brightness
+     * @param weight what its bin grows by
+     */
+    void add(float[] bgr, int at, double shade, double weight) {
+        int bin = bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2]);
+        counts[bin] += (float) weight;
+        filled[bin / LEVELS] = true;
+    }
+
+    /** Returns the bin of the colour at an index into relative reflectances, three to the pixel. */
+    static int bin(float[] bgr, int at) {
+        return bin(bgr[at], bgr[at + 1], bgr[at + 2]);
+    }
+
+    private static int bin(double b, double g, double r) {
+        double mean = (b + g + r) / 3.0;
+        int bright = (int) Math.min(LEVELS - 1, mean / BRIGHT);
+        return (hueBin(b - mean) * HUES + hueBin(r - mean)) * LEVELS + bright;
+    }
+
+    /** Returns the bin of a channel's difference from the mean: narrow for greys, wider for colours (inverse sinh). */
+    private static int hueBin(double difference) {
+        double scaled = Math.abs(difference) / GREY;
+        double bins = Math.copySign(Math.log(scaled + Math.sqrt(scaled * scaled + 1)), difference) * GREY_BINS;
+        return (int) Math.max(0, Math.min(HUES - 1, Math.round(bins) + HUES / 2));
+    }
+
+    /** Returns the counts, divided by a number, spread by the kernel: a value for each bin. */
+    float[] density(double divisor) {
+        float[] alongBrightness = new float[BINS];
+        for (int row = 0; row < filled.length; row++) {
+            if (filled[row]) {
+                int first = row * LEVELS;
+                for (int at = 0; at < LEVELS; at++) {
+                    float count = (float) (counts[first + at] / divisor);
+                    for (int k = Math.max(0, at - REACH); count != 0 && k <= Math.min(LEVELS - 1, at + REACH); k++) {
+                        alongBrightness[first + k] += count * KERNEL[k - at + REACH];
+                    }
+                }
+            }
+        }
+        boolean[] rows = filled.clone();
+        return spread(spread(alongBrightness, rows, HUES), rows, 1);
+    }
+
+    /**
+     * Returns values spread by the kernel along an axis of hue.
+     *
+     * @param rows which rows hold a value; set to those that the result has
+     * @param stride rows from one bin of the axis to the next
+     */
+    private static float[] spread(float[] values, boolean[] rows, int stride) {
+        boolean[] from = rows.clone();
+        float[] spread = new float[BINS];
+        for (int row = 0; row < from.length; row++) {
+            if (from[row]) {
+                int at = row / stride % HUES;
+                for (int k = Math.max(0, at - REACH); k <= Math.min(HUES - 1, at + REACH); k++) {
+                    int to = row + (k - at) * stride;
+                    rows[to] = true;
+                    addRow(spread, to * LEVELS, values, row * LEVELS, KERNEL[k - at + REACH]);
+                }
+            }
+        }
+        return spread;
+    }
+
+    private static void addRow(float[] sums, int to, float[] values, int from, float factor) {
+        for (int i = 0; i < LEVELS; i++) {
+            sums[to + i] += factor * values[from + i];
+        }
+    }
+
+    private static float[] kernel() {
+        int reach = (int) Math.ceil(3 * KERNEL_BINS);
+        float[] kernel = new float[2 * reach + 1];
+        for (int k = -reach; k <= reach; k++) {
+            kernel[k + reach] = (float) Math.exp(-k * k / (2 * KERNEL_BINS * KERNEL_BINS));
+        }
+        double sum = 0;
+        for (float part : kernel) {
+            sum += part;
+        }
+        for (int k = 0; k < kernel.length; k++) {
+            kernel[k] /= (float) sum;
+        }
+        return kernel;
+    }
+}
