@@ -1,28 +1,19 @@
 package weltwright.app.gui.assembled;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Insets;
-import java.awt.Shape;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.DimensionLinePainter;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
-import weltwright.geometry.Polyline;
 import weltwright.job.SheathDesign;
 import weltwright.knife.CrossSection;
 import weltwright.sheath.planform.SectionDimensions;
@@ -39,7 +30,6 @@ final class CrossSectionCanvas extends DrawingCanvas {
     // Distances of the dimension lines from the section, chosen by eye.
     private static final double NEAR_PX = 26;
     private static final double FAR_PX = 96;
-    private static final float[] DASHES = {3, 3};
 
     private final StationModel station;
     private final DisplayUnit displayUnit;
@@ -82,7 +72,8 @@ final class CrossSectionCanvas extends DrawingCanvas {
 
     /** Returns the dimensions of the section; empty without a pattern. */
     Optional<SectionDimensions> dimensions() {
-        return section.map(section -> SectionDimensions.of(section, outerEdges(section)[0]));
+        return section.map(section ->
+                SectionDimensions.of(section, SheathSectionPainter.outerEdges(design.orElseThrow(), section)[0]));
     }
 
     private void update() {
@@ -127,80 +118,14 @@ final class CrossSectionCanvas extends DrawingCanvas {
         return SectionLeather.folded(section) ? section.leatherMm() : 0;
     }
 
-    /** Returns y of the outer edge on the edge side and on the spine side. */
-    private double[] outerEdges(SheathSection section) {
-        double[] ys = design.orElseThrow().plan().outline().crossings(section.xMm());
-        double first = section.stitches().get(0);
-        double last = section.stitches().get(section.stitches().size() - 1);
-        return ys.length == 0 ? new double[] {first, last} : new double[] {ys[0], ys[ys.length - 1]};
-    }
-
     @Override
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
         section.ifPresent(section -> {
-            double[] outer = outerEdges(section);
-            paintLayers(g, viewport, section, outer);
+            double[] outer = SheathSectionPainter.outerEdges(design.orElseThrow(), section);
+            new SheathSectionPainter(g, viewport).paintLayers(section, outer);
             paintDimensions(g, viewport, section, outer);
             paintNames(g, viewport, section, outer);
         });
-    }
-
-    private static void paintLayers(Graphics2D g, Viewport viewport, SheathSection section, double[] outer) {
-        AffineTransform toPx = viewport.transform();
-        List<Polyline> leather = SectionLeather.of(section, outer[0], outer[1]);
-        fill(g, toPx, interior(section), ThemeColors.cavity(), null);
-        section.welt()
-                .forEach(layer -> fill(
-                        g,
-                        toPx,
-                        new Rectangle2D.Double(
-                                layer.fromY(), layer.fromZ(), layer.toY() - layer.fromY(), layer.toZ() - layer.fromZ()),
-                        ThemeColors.welt(),
-                        ThemeColors.cutLine()));
-        leather.forEach(
-                chain -> fill(g, toPx, AnnotationPainter.path(chain), ThemeColors.leather(), ThemeColors.cutLine()));
-        if (!section.rivetCover().isEmpty()) {
-            Path2D cover = AnnotationPainter.path(Polyline.closed(section.rivetCover()));
-            fill(g, toPx, cover, ThemeColors.leather(), ThemeColors.cutLine());
-        }
-        Path2D knife = AnnotationPainter.path(Polyline.closed(section.knife().boundary()));
-        knife.transform(AffineTransform.getTranslateInstance(0, section.knifeLiftMm()));
-        g.setColor(ThemeColors.markLine());
-        g.setStroke(new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0));
-        g.draw(toPx.createTransformedShape(AnnotationPainter.path(Polyline.closed(section.room()))));
-        fill(g, toPx, knife, ThemeColors.steel(), ThemeColors.knifeLine());
-        for (double stitch : section.stitches()) {
-            paintStitch(g, viewport, stitch, section);
-        }
-    }
-
-    /** Returns the area between face and back. */
-    private static Shape interior(SheathSection section) {
-        Path2D fillColor = new Path2D.Double();
-        List<Point> face = section.face();
-        fillColor.moveTo(face.get(0).x(), face.get(0).y());
-        face.stream().skip(1).forEach(p -> fillColor.lineTo(p.x(), p.y()));
-        for (int i = section.back().size() - 1; i >= 0; i--) {
-            fillColor.lineTo(section.back().get(i).x(), section.back().get(i).y());
-        }
-        fillColor.closePath();
-        return fillColor;
-    }
-
-    /** Paints the thread through all layers, and its ends on both sides. */
-    private static void paintStitch(Graphics2D g, Viewport viewport, double y, SheathSection section) {
-        int end = y == section.stitches().get(0) ? 0 : section.face().size() - 1;
-        double top = section.face().get(end).y() + section.leatherMm();
-        double bottom =
-                section.back().get(end == 0 ? 0 : section.back().size() - 1).y() - section.leatherMm();
-        Point upper = viewport.toPx(new Point(y, top));
-        Point lower = viewport.toPx(new Point(y, bottom));
-        g.setColor(ThemeColors.thread());
-        g.setStroke(AnnotationPainter.roundStroke(2.6f));
-        g.draw(new Line2D.Double(upper.x(), upper.y(), lower.x(), lower.y()));
-        for (Point p : List.of(upper, lower)) {
-            g.draw(new Line2D.Double(p.x() - 5, p.y(), p.x() + 5, p.y()));
-        }
     }
 
     private void paintDimensions(Graphics2D g, Viewport viewport, SheathSection section, double[] outer) {
@@ -299,17 +224,6 @@ final class CrossSectionCanvas extends DrawingCanvas {
             g.setColor(ThemeColors.text());
             g.drawString(name, (float) (px.x() - metrics.stringWidth(name) / 2.0), (float)
                     (px.y() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
-        }
-    }
-
-    private static void fill(Graphics2D g, AffineTransform toPx, Shape mm, Color fillColor, @Nullable Color lineColor) {
-        Shape px = toPx.createTransformedShape(mm);
-        g.setColor(fillColor);
-        g.fill(px);
-        if (lineColor != null) {
-            g.setColor(lineColor);
-            g.setStroke(AnnotationPainter.roundStroke(1));
-            g.draw(px);
         }
     }
 }

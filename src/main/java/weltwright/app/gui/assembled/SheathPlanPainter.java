@@ -8,6 +8,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import weltwright.app.gui.drawing.AnnotationPainter;
@@ -22,34 +23,34 @@ import weltwright.geometry.curve.Outline;
 import weltwright.sheath.planform.SewnPlanView;
 
 /** Paints a sewn sheath seen from its face, with transparent leather, and the knife in it or drawn from it. */
-final class SheathPlanPainter {
+public final class SheathPlanPainter {
     // Chosen by eye.
     private static final double STEP_MM = 0.5;
     private static final double STITCH_MM = 1.2;
     private static final double MIN_STITCH_PX = 1.5;
     private static final int STEEL_ALPHA = 190;
 
+    /** Where the loose end of the strap round the handle and its snap lie, as shares of the handle's width. */
+    private static final double STRAP_END = 0.9;
+
+    private static final double SNAP_PLACE = 0.7; // a fifth off the middle, as HandleStrapDraft places it
+
     private final Graphics2D g;
     private final Viewport viewport;
     private final AffineTransform toPx;
     private final List<Rectangle2D> labelBoxes = new ArrayList<>();
 
-    SheathPlanPainter(Graphics2D g, Viewport viewport) {
+    public SheathPlanPainter(Graphics2D g, Viewport viewport) {
         this.g = g;
         this.viewport = viewport;
         toPx = viewport.transform();
     }
 
-    void paintLeather(SewnPlanView plan) {
-        Shape sheath = toPx.createTransformedShape(AnnotationPainter.path(plan.outline()));
-        g.setColor(ThemeColors.leather());
-        g.fill(sheath);
-        g.setColor(ThemeColors.cutLine());
-        g.setStroke(AnnotationPainter.roundStroke(1.6f));
-        g.draw(sheath);
+    public void paintLeather(SewnPlanView plan) {
+        fillLeather(AnnotationPainter.path(plan.outline()));
     }
 
-    void paintStitches(SewnPlanView plan) {
+    public void paintStitches(SewnPlanView plan) {
         g.setColor(ThemeColors.hole());
         double r = Math.max(MIN_STITCH_PX, STITCH_MM / 2 * viewport.pxPerMm());
         for (Point stitch : plan.stitches()) {
@@ -58,7 +59,7 @@ final class SheathPlanPainter {
         }
     }
 
-    void paintKnife(Outline outline, RigidMotion motion) {
+    public void paintKnife(Outline outline, RigidMotion motion) {
         Shape knife = toPx.createTransformedShape(
                 AnnotationPainter.path(outline.sampled(STEP_MM).map(motion::apply)));
         Color steel = ThemeColors.steel();
@@ -67,6 +68,37 @@ final class SheathPlanPainter {
         g.setColor(ThemeColors.knifeLine());
         g.setStroke(AnnotationPainter.roundStroke(1.4f));
         g.draw(knife);
+    }
+
+    /**
+     * Paints the strap round the handle, closed.
+     *
+     * @param xMm of its middle
+     * @param fromMm y of the handle's side at which it is fixed
+     * @param toMm y of the handle's other side, near which its loose end lies
+     */
+    public void paintHandleStrap(double xMm, double widthMm, double fromMm, double toMm) {
+        double half = widthMm / 2;
+        double endMm = fromMm + STRAP_END * (toMm - fromMm);
+        fillLeather(new Rectangle2D.Double(xMm - half, Math.min(fromMm, toMm), widthMm, Math.abs(toMm - fromMm)));
+        fillLeather(new RoundRectangle2D.Double(
+                xMm - half, Math.min(fromMm, endMm), widthMm, Math.abs(endMm - fromMm), half, half));
+        Point snap = viewport.toPx(new Point(xMm, fromMm + SNAP_PLACE * (toMm - fromMm)));
+        double r = half / 2 * viewport.pxPerMm();
+        Shape cap = new Ellipse2D.Double(snap.x() - r, snap.y() - r, 2 * r, 2 * r);
+        g.setColor(ThemeColors.steel());
+        g.fill(cap);
+        g.setColor(ThemeColors.cutLine());
+        g.draw(cap);
+    }
+
+    private void fillLeather(Shape mm) {
+        Shape px = toPx.createTransformedShape(mm);
+        g.setColor(ThemeColors.leather());
+        g.fill(px);
+        g.setColor(ThemeColors.cutLine());
+        g.setStroke(AnnotationPainter.roundStroke(1.6f));
+        g.draw(px);
     }
 
     /** Paints a stretch where the knife is narrower than what must pass, in a colour for gripped, open or neither. */

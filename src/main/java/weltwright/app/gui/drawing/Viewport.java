@@ -23,7 +23,7 @@ public record Viewport(double pxPerMm, Point centre, double widthPx, double heig
     }
 
     /** Returns the viewport that shows all of {@code extent} (mm) as large as the margins (px) allow. */
-    static Viewport fit(Rectangle2D extent, double widthPx, double heightPx, Insets margins) {
+    public static Viewport fit(Rectangle2D extent, double widthPx, double heightPx, Insets margins) {
         double horizontalScale =
                 Math.max(1, widthPx - margins.left - margins.right) / Math.max(1e-3, extent.getWidth());
         double verticalScale =

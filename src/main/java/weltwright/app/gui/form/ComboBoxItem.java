@@ -30,7 +30,15 @@ public record ComboBoxItem<T>(T value, String label) {
 
     /** Returns the label of a value with a lower-case first letter, for the middle of a sentence. */
     public static <T> String lowerCaseLabelOf(JComboBox<ComboBoxItem<T>> box, T value) {
-        String label = labelOf(box, value);
+        return lowerCase(labelOf(box, value));
+    }
+
+    /** Returns the label with a lower-case first letter. */
+    String lowerCaseLabel() {
+        return lowerCase(label);
+    }
+
+    private static String lowerCase(String label) {
         return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     }
 

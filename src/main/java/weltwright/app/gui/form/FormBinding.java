@@ -55,6 +55,11 @@ public final class FormBinding<S> {
         bindView(() -> ComboBoxItem.select(box, getter.apply(current())));
     }
 
+    public <T> void bind(PictureChoice<T> choice, Function<S, T> getter, BiFunction<S, T, S> setter) {
+        choice.onSelection(value -> change(s -> setter.apply(s, value)));
+        bindView(() -> choice.select(getter.apply(current())));
+    }
+
     public void bind(JCheckBox box, Function<S, Boolean> getter, BiFunction<S, Boolean, S> setter) {
         box.addActionListener(e -> change(s -> setter.apply(s, box.isSelected())));
         bindView(() -> box.setSelected(getter.apply(current())));

@@ -73,6 +73,14 @@ public class FormPanel extends JPanel implements Scrollable {
         add(component, "growx, wmin 0");
     }
 
+    /** Adds a choice among pictures under its label, over both columns. */
+    public final void addPictures(String label, PictureChoice<?> choice, String toolTip) {
+        add(createLabel(label, (char) 0, choice, toolTip), "span");
+        choice.getAccessibleContext().setAccessibleName(label);
+        choice.getAccessibleContext().setAccessibleDescription(toolTip);
+        add(choice, "span, growx, wmin 0, gapbottom 4");
+    }
+
     /** Shows or hides the row of a field; an invalid text in a field that is hidden is reverted. */
     public final void setRowVisible(ValidatedField<?> field, boolean visible) {
         if (!visible && field.isRefused()) {

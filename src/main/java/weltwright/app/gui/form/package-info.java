@@ -5,6 +5,6 @@
  *
  * <p>Out: Valid values.
  *
- * <p>Uses: {@code error}, {@code job}, {@code units} and sub-packages of {@code app.gui}; Swing and MigLayout.
+ * <p>Uses: {@code error}, {@code job}, {@code units} and sub-packages of {@code app.gui}; Swing, FlatLaf and MigLayout.
  */
 package weltwright.app.gui.form;

@@ -98,7 +98,9 @@ final class PatternCanvas extends DrawingCanvas {
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
         rowLayout().ifPresent(pieces -> {
             for (PieceRowLayout.Placed placed : pieces.placed()) {
-                new PiecePainter(g, viewport, placed, unit).paintPiece(annotationsOf(placed.piece()));
+                PiecePainter painter = new PiecePainter(g, viewport, placed, unit);
+                painter.paintPiece(annotationsOf(placed.piece()));
+                painter.paintCaption();
             }
             paintLegend(g, paintScaleBar(g, viewport));
         });

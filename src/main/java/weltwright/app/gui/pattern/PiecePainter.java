@@ -26,7 +26,7 @@ import weltwright.units.MeasureUnit;
 /**
  * Paints one piece at its place in a drawing: leather, marks, holes and edge annotations. Sizes in px chosen by eye.
  */
-final class PiecePainter {
+public final class PiecePainter {
     private static final double MIN_HOLE_PX = 1.6;
     private static final float[] DASHES = {7, 4};
     private static final float[] DOTS = {1.5f, 4};
@@ -46,7 +46,7 @@ final class PiecePainter {
     private final MeasureUnit unit;
 
     /** @param unit of the caption */
-    PiecePainter(Graphics2D g, Viewport viewport, PieceRowLayout.Placed placed, MeasureUnit unit) {
+    public PiecePainter(Graphics2D g, Viewport viewport, PieceRowLayout.Placed placed, MeasureUnit unit) {
         this.unit = unit;
         this.g = g;
         this.viewport = viewport;
@@ -55,22 +55,36 @@ final class PiecePainter {
         toPx.translate(placed.shift().x(), placed.shift().y());
     }
 
-    void paintPiece(EdgeAnnotations annotations) {
-        Piece piece = placed.piece();
-        Shape cut = toPx.createTransformedShape(AnnotationPainter.path(piece.outline()));
+    /** Paints leather, marks and holes, without any words. */
+    public void paintPiece() {
         g.setColor(ThemeColors.leather());
-        g.fill(cut);
-        piece.marks().forEach(this::paintMark);
-        piece.holes().forEach(this::paintHole);
+        g.fill(cut());
+        placed.piece().marks().forEach(this::paintMark);
+        placed.piece().holes().forEach(this::paintHole);
+        paintCut();
+    }
+
+    /** Paints the piece with the labels of its marks and the annotations of its edges, without its caption. */
+    void paintPiece(EdgeAnnotations annotations) {
+        paintPiece();
+        placed.piece().marks().stream().filter(mark -> !mark.label().isEmpty()).forEach(this::paintLabel);
         g.setColor(ThemeColors.cutLine());
         annotations.lines().forEach(line -> {
             g.setStroke(stroke(line.style().stroke(), viewport.pxPerMm()));
             g.draw(toPx.createTransformedShape(line.path()));
         });
-        g.setStroke(AnnotationPainter.roundStroke(1.6f));
-        g.draw(cut);
+        paintCut();
         annotations.letters().forEach(this::paintLetter);
-        paintTitle();
+    }
+
+    private void paintCut() {
+        g.setColor(ThemeColors.cutLine());
+        g.setStroke(AnnotationPainter.roundStroke(1.6f));
+        g.draw(cut());
+    }
+
+    private Shape cut() {
+        return toPx.createTransformedShape(AnnotationPainter.path(placed.piece().outline()));
     }
 
     /** Returns a line style of the printed pattern at a zoom; dashes have a least length so that they stay visible. */
@@ -132,7 +146,8 @@ final class PiecePainter {
         return UIScale.scale(CAPTION_ABOVE_PX) + (int) Math.ceil(2 * UIScale.scale((float) LETTER_RADIUS_PX));
     }
 
-    private void paintTitle() {
+    /** Paints name, count and thickness above the piece. */
+    void paintCaption() {
         Piece piece = placed.piece();
         Point px = viewport.toPx(new Point(placed.box().getX(), placed.box().getMaxY()));
         Font plain = g.getFont();
@@ -163,9 +178,6 @@ final class PiecePainter {
                 Point barb = last.plus(back).plus(side.times(0.5));
                 g.draw(new Line2D.Double(last.x(), last.y(), barb.x(), barb.y()));
             }
-        }
-        if (!mark.label().isEmpty()) {
-            paintLabel(mark);
         }
     }
 

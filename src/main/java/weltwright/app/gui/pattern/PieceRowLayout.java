@@ -15,7 +15,7 @@ import weltwright.sheath.pattern.Piece;
  * @param placed each piece with the shift from its own frame to the drawing's
  * @param extent of all pieces and captions, in mm
  */
-record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
+public record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
     // Chosen by eye.
     private static final double GAP_MM = 14;
 
@@ -25,7 +25,7 @@ record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
     private static final int MOST_ITERATIONS = 20;
 
     /** One piece and where it went. */
-    record Placed(Piece piece, Point shift, Rectangle2D box) {}
+    public record Placed(Piece piece, Point shift, Rectangle2D box) {}
 
     /** A piece, its extent in its own frame in mm, and the size of its caption in pixels. */
     private record Captioned(Piece piece, Rectangle2D box, Dimension captionPx) {
@@ -46,7 +46,7 @@ record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
      * @param view in pixels; at least 1 by 1
      * @param captionPx the size of a piece's caption
      */
-    static PieceRowLayout of(List<Piece> pieces, Dimension view, Function<Piece, Dimension> captionPx) {
+    public static PieceRowLayout of(List<Piece> pieces, Dimension view, Function<Piece, Dimension> captionPx) {
         List<Captioned> captioned = pieces.stream()
                 .map(piece -> new Captioned(piece, box(piece), captionPx.apply(piece)))
                 .toList();

@@ -3,12 +3,16 @@ package weltwright.app.gui.sheath;
 import java.util.List;
 import java.util.OptionalDouble;
 import javax.swing.JComboBox;
+import weltwright.app.gui.form.ChoicePictures;
 import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.model.TaskQueue;
+import weltwright.job.SheathDesign;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.SheathSpec;
@@ -19,12 +23,15 @@ import weltwright.sheath.spec.StrapLeather;
 final class BeltForm extends FormPanel {
     private static final double ROUNDING = 1e6; // per degree; coarser than the rounding error of the stored radians
 
-    private final JComboBox<ComboBoxItem<BeltAttachment.Style>> style = ComboBoxItem.create(
+    private final PictureChoice<BeltAttachment.Style> style = new PictureChoice<>(
             "belt loop",
-            new ComboBoxItem<>(BeltAttachment.Style.TAIL, "Tail of the back, folded down"),
-            new ComboBoxItem<>(BeltAttachment.Style.RIVETED_STRAP, "Strap, riveted on"),
-            new ComboBoxItem<>(BeltAttachment.Style.SEWN_STRAP, "Strap, sewn on"),
-            new ComboBoxItem<>(BeltAttachment.Style.HANGING_RING, "Strap with a ring to hang from"));
+            2,
+            SheathForm.PICTURE_PX,
+            List.of(
+                    new ComboBoxItem<>(BeltAttachment.Style.TAIL, "Tail of the back, folded down"),
+                    new ComboBoxItem<>(BeltAttachment.Style.RIVETED_STRAP, "Strap, riveted on"),
+                    new ComboBoxItem<>(BeltAttachment.Style.SEWN_STRAP, "Strap, sewn on"),
+                    new ComboBoxItem<>(BeltAttachment.Style.HANGING_RING, "Strap with a ring to hang from")));
     private final ValidatedField<Double> width = FieldFactory.length(SpecFields.BELT_WIDTH, 1);
     private final ValidatedField<Double> thickness = FieldFactory.length(SpecFields.BELT_THICKNESS, 1);
     private final ValidatedField<Double> strapWidth =
@@ -37,11 +44,12 @@ final class BeltForm extends FormPanel {
             new ComboBoxItem<>(CarryPosition.Edge.BACK, "Back"));
     private final ValidatedField<Double> tilt = FieldFactory.numberWithUnit(SpecFields.TILT, "°", 0);
 
-    BeltForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<CarryPosition> carry) {
+    BeltForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<CarryPosition> carry, TaskQueue drawing) {
         super("2 20 8 0");
         FormBinding<BeltAttachment> belt = sheath.nested(SheathSpec::belt, SheathSpec::withBelt);
-        addRow("Belt loop", (char) 0, style, "What holds the sheath on the belt");
+        addPictures("Belt loop", style, "What holds the sheath on the belt");
         belt.bind(style, BeltAttachment::style, BeltAttachment::withStyle);
+        ChoicePictures.install(style, model, drawing, SheathDesign.Input::of, SheathPictures::paintBelt);
         addRow("Belt width", (char) 0, width, "Of the belt that must pass");
         belt.bind(width, BeltAttachment::beltWidthMm, BeltAttachment::withBeltWidthMm);
         addRow("Belt thickness", (char) 0, thickness, "Of that belt");
@@ -63,7 +71,7 @@ final class BeltForm extends FormPanel {
 
     String summary(SheathSpec spec) {
         double leans = spec.belt().style() == BeltAttachment.Style.HANGING_RING ? 0 : degrees(spec.carry());
-        return ComboBoxItem.lowerCaseLabelOf(style, spec.belt().style()) + ", belt "
+        return style.lowerCaseLabelOf(spec.belt().style()) + ", belt "
                 + unit().format(spec.belt().beltWidthMm())
                 + (leans == 0 ? "" : ", leans " + (leans > 0 ? "forward" : "back"))
                 + (spec.carry().edge() == CarryPosition.Edge.BACK ? ", edge back" : "");

@@ -1,15 +1,20 @@
 package weltwright.app.gui.sheath;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import javax.swing.JComboBox;
+import weltwright.app.gui.form.ChoicePictures;
 import weltwright.app.gui.form.CollapsibleSection;
 import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.Job;
+import weltwright.job.SheathDesign;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.DrawHand;
 import weltwright.sheath.spec.GuardOpening;
@@ -20,11 +25,17 @@ import weltwright.sheath.spec.SpecFields;
 
 /** The form of the sheath stage: the main choices, and collapsible sections for all others. */
 public final class SheathForm extends FormPanel {
-    private final JComboBox<ComboBoxItem<SheathKind>> kind = ComboBoxItem.create(
+    /** Width and height of the pictures; chosen by eye. */
+    static final int PICTURE_PX = 96;
+
+    private final PictureChoice<SheathKind> kind = new PictureChoice<>(
             "body",
-            new ComboBoxItem<>(SheathKind.FOLDED, "Folded round the spine"),
-            new ComboBoxItem<>(SheathKind.PANELS, "Two panels, welt all round"),
-            new ComboBoxItem<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at the edge"));
+            3,
+            PICTURE_PX,
+            List.of(
+                    new ComboBoxItem<>(SheathKind.FOLDED, "Folded round the spine"),
+                    new ComboBoxItem<>(SheathKind.PANELS, "Two panels, welt all round"),
+                    new ComboBoxItem<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at the edge")));
     private final JComboBox<ComboBoxItem<DrawHand>> hand = ComboBoxItem.create(
             "drawn with",
             new ComboBoxItem<>(DrawHand.RIGHT, "Right hand"),
@@ -42,8 +53,10 @@ public final class SheathForm extends FormPanel {
         FormBinding<CarryPosition> carry = sheath.nested(SheathSpec::carry, SheathSpec::withCarry);
         FormBinding<Leather> leather = sheath.nested(SheathSpec::leather, SheathSpec::withLeather);
         addHeading("The sheath");
-        addRow("Body", 'B', kind, "One folded piece with a welt along the edge, or two panels with a welt all round");
+        addPictures("Body", kind, "One folded piece with a welt along the edge, or two panels with a welt all round");
         sheath.bind(kind, SheathSpec::kind, SheathSpec::withKind);
+        TaskQueue drawing = new TaskQueue(message -> {});
+        ChoicePictures.install(kind, model, drawing, SheathDesign.Input::of, SheathPictures::paintKind);
         addRow("Drawn with", 'D', hand, "The hand that draws the knife");
         carry.bind(hand, CarryPosition::hand, CarryPosition::withHand);
         addRow(
@@ -73,9 +86,9 @@ public final class SheathForm extends FormPanel {
         addHeading("More choices");
         WeltForm welt = new WeltForm(sheath);
         StitchForm stitches = new StitchForm(sheath);
-        ThroatForm throat = new ThroatForm(model, sheath);
-        BeltForm belt = new BeltForm(model, sheath, carry);
-        StrapForm strap = new StrapForm(model, sheath);
+        ThroatForm throat = new ThroatForm(model, sheath, drawing);
+        BeltForm belt = new BeltForm(model, sheath, carry, drawing);
+        StrapForm strap = new StrapForm(model, sheath, drawing);
         FittingForm fitting = new FittingForm(model, sheath, leather);
         CollapsibleSection weltSection = addSection("Welt", 'W', welt);
         CollapsibleSection stitchSection = addSection("Stitches", 'S', stitches);

@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
+import weltwright.app.gui.form.ChoicePictures;
 import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.model.TaskQueue;
+import weltwright.job.SheathDesign;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
@@ -21,10 +24,13 @@ final class StrapForm extends FormPanel {
     private final JCheckBox present = new JCheckBox("A strap with a snap");
     private final ValidatedField<Double> height =
             FieldFactory.length(SpecFields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
-    private final JComboBox<ComboBoxItem<HandleStrap.Side>> opens = ComboBoxItem.create(
+    private final PictureChoice<HandleStrap.Side> opens = new PictureChoice<>(
             "strap opens",
-            new ComboBoxItem<>(HandleStrap.Side.RIGHT, "On the right"),
-            new ComboBoxItem<>(HandleStrap.Side.LEFT, "On the left"));
+            2,
+            SheathForm.PICTURE_PX,
+            List.of(
+                    new ComboBoxItem<>(HandleStrap.Side.RIGHT, "On the right"),
+                    new ComboBoxItem<>(HandleStrap.Side.LEFT, "On the left")));
     private final ValidatedField<Double> allowance =
             FieldFactory.length(SpecFields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
 
@@ -33,7 +39,7 @@ final class StrapForm extends FormPanel {
     private final ValidatedField<OptionalDouble> leather =
             FieldFactory.optionalLength(SpecFields.STRAP_LEATHER, mm -> mm);
 
-    StrapForm(JobModel model, FormBinding<SheathSpec> sheath) {
+    StrapForm(JobModel model, FormBinding<SheathSpec> sheath, TaskQueue drawing) {
         super("2 20 8 0");
         present.setName("strap");
         present.setToolTipText("Goes round the handle and keeps the knife in");
@@ -46,8 +52,9 @@ final class StrapForm extends FormPanel {
                 spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
         addRow("Above the throat", (char) 0, height, "From the throat to the middle of the strap");
         strap.bind(height, HandleStrap::aboveThroatMm, HandleStrap::withAboveThroatMm);
-        addRow("Opens", (char) 0, opens, "Where its loose end lies, seen from the face with the tip down");
+        addPictures("Opens", opens, "Where its loose end lies, seen from the face with the tip down");
         strap.bind(opens, HandleStrap::opens, HandleStrap::withOpens);
+        ChoicePictures.install(opens, model, drawing, SheathDesign.Input::of, SheathPictures::paintStrap);
         addRow("Allowance", (char) 0, allowance, "How much longer than leather pulled tight round the handle");
         strap.bind(allowance, HandleStrap::allowanceMm, HandleStrap::withAllowanceMm);
         FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::withLeather);
@@ -65,7 +72,7 @@ final class StrapForm extends FormPanel {
     String summary(SheathSpec spec) {
         return spec.strap()
                 .map(s -> unit().format(s.aboveThroatMm()) + " above the throat, opens "
-                        + ComboBoxItem.lowerCaseLabelOf(opens, s.opens()))
+                        + opens.lowerCaseLabelOf(s.opens()))
                 .orElse("none");
     }
 }

@@ -1,13 +1,17 @@
 package weltwright.app.gui.sheath;
 
+import java.util.List;
 import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
+import weltwright.app.gui.form.ChoicePictures;
 import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.model.TaskQueue;
+import weltwright.job.SheathDesign;
 import weltwright.sheath.spec.DrainHole;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
@@ -15,21 +19,25 @@ import weltwright.sheath.spec.Throat;
 
 /** The form for the throat and the drain hole. */
 final class ThroatForm extends FormPanel {
-    private final JComboBox<ComboBoxItem<Throat.Shape>> shape = ComboBoxItem.create(
+    private final PictureChoice<Throat.Shape> shape = new PictureChoice<>(
             "throat",
-            new ComboBoxItem<>(Throat.Shape.CURVED, "Hollowed in the face"),
-            new ComboBoxItem<>(Throat.Shape.STRAIGHT, "Straight"),
-            new ComboBoxItem<>(Throat.Shape.SLANTED_TO_EDGE, "Slanted, lower at the edge"),
-            new ComboBoxItem<>(Throat.Shape.SLANTED_TO_SPINE, "Slanted, lower at the spine"));
+            2,
+            SheathForm.PICTURE_PX,
+            List.of(
+                    new ComboBoxItem<>(Throat.Shape.CURVED, "Hollowed in the face"),
+                    new ComboBoxItem<>(Throat.Shape.STRAIGHT, "Straight"),
+                    new ComboBoxItem<>(Throat.Shape.SLANTED_TO_EDGE, "Slanted, lower at the edge"),
+                    new ComboBoxItem<>(Throat.Shape.SLANTED_TO_SPINE, "Slanted, lower at the spine")));
     private final ValidatedField<Double> depth = FieldFactory.length(SpecFields.THROAT_DEPTH, 0);
     private final JCheckBox eyelet = new JCheckBox("With an eyelet");
     private final ValidatedField<Double> drain = FieldFactory.length(SpecFields.DRAIN_HOLE, 0);
 
-    ThroatForm(JobModel model, FormBinding<SheathSpec> sheath) {
+    ThroatForm(JobModel model, FormBinding<SheathSpec> sheath, TaskQueue drawing) {
         super("2 20 8 0");
         FormBinding<Throat> throat = sheath.nested(SheathSpec::throat, SheathSpec::withThroat);
-        addRow("Throat", (char) 0, shape, "How the open end is cut");
+        addPictures("Throat", shape, "How the open end is cut");
         throat.bind(shape, Throat::shape, Throat::withShape);
+        ChoicePictures.install(shape, model, drawing, SheathDesign.Input::of, SheathPictures::paintThroat);
         addRow("Depth of the cut", (char) 0, depth, "How far down the hollow or the slant reaches");
         throat.bind(depth, Throat::depthMm, Throat::withDepthMm);
         FormBinding<DrainHole> hole = sheath.nested(SheathSpec::drain, SheathSpec::withDrain);
@@ -50,6 +58,6 @@ final class ThroatForm extends FormPanel {
         String drained = hole.eyelet()
                 ? "drain hole with an eyelet"
                 : hole.diameterMm() == 0 ? "no drain hole" : "drain hole " + unit().format(hole.diameterMm());
-        return ComboBoxItem.lowerCaseLabelOf(shape, spec.throat().shape()) + ", " + drained;
+        return shape.lowerCaseLabelOf(spec.throat().shape()) + ", " + drained;
     }
 }

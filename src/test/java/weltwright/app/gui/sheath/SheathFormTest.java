@@ -59,7 +59,7 @@ class SheathFormTest extends MainWindowTestBase {
     @Test
     void throatAndTip() {
         frame.toggleButton("fold Throat and tip").click();
-        frame.comboBox("throat").selectItem("Slanted, lower at the edge");
+        frame.list("throat").selectItem("Slanted, lower at the edge");
         frame.textBox("depth of the throat's cut").deleteText().enterText("12\n");
         frame.checkBox("drain eyelet").check();
         assertThat(spec().throat()).isEqualTo(new Throat(Throat.Shape.SLANTED_TO_EDGE, 12));
@@ -67,7 +67,7 @@ class SheathFormTest extends MainWindowTestBase {
         assertThat(shown("drain hole")).as("the eyelet gives the hole its size").isFalse();
         takenBack(3);
         assertThat(shown("drain hole")).isTrue();
-        frame.comboBox("throat").selectItem("Straight");
+        frame.list("throat").selectItem("Straight");
         assertThat(shown("depth of the throat's cut"))
                 .as("a straight throat has no depth")
                 .isFalse();
@@ -76,7 +76,7 @@ class SheathFormTest extends MainWindowTestBase {
     @Test
     void onTheBelt() {
         frame.toggleButton("fold On the belt").click();
-        frame.comboBox("belt loop").selectItem("Strap, sewn on");
+        frame.list("belt loop").selectItem("Strap, sewn on");
         frame.comboBox("edge looks").selectItem("Back");
         frame.textBox("tilt in degrees").deleteText().enterText("-10°\n");
         assertThat(spec().belt().style()).isEqualTo(BeltAttachment.Style.SEWN_STRAP);
@@ -87,7 +87,7 @@ class SheathFormTest extends MainWindowTestBase {
         assertThat(spec().belt().strap()).isEqualTo(new StrapLeather(20, OptionalDouble.of(2)));
         takenBack(5);
         assertThat(shown("width of the belt strap")).as("a tail is no strap").isFalse();
-        frame.comboBox("belt loop").selectItem("Strap with a ring to hang from");
+        frame.list("belt loop").selectItem("Strap with a ring to hang from");
         assertThat(shown("tilt in degrees"))
                 .as("from a ring a sheath hangs as it likes")
                 .isFalse();
@@ -99,7 +99,7 @@ class SheathFormTest extends MainWindowTestBase {
         assertThat(shown("height of the strap above the throat")).isFalse();
         frame.checkBox("strap").check();
         frame.textBox("height of the strap above the throat").deleteText().enterText("25\n");
-        frame.comboBox("strap opens").selectItem("On the left");
+        frame.list("strap opens").selectItem("On the left");
         assertThat(spec().strap())
                 .contains(new HandleStrap(25, HandleStrap.Side.LEFT, HandleStrap.USUAL.allowanceMm()));
         frame.textBox("width of the strap round the handle").deleteText().enterText("20\n");
@@ -113,7 +113,7 @@ class SheathFormTest extends MainWindowTestBase {
     void leatherRoundTheKnifeWithABulgeOnlyWhereThereAreTwoPanels() {
         frame.toggleButton("fold Leather round the knife").click();
         assertThat(shown("bulge")).isFalse();
-        frame.comboBox("body").selectItem("Two panels, welt all round");
+        frame.list("body").selectItem("Two panels, welt all round");
         frame.comboBox("bulge").selectItem("The face alone, the back flat");
         frame.textBox("shrinkage of wet-formed leather in percent").deleteText().enterText("2.5 %\n");
         assertThat(spec().leather().bulge()).isEqualTo(Leather.Bulge.FACE);
@@ -126,9 +126,9 @@ class SheathFormTest extends MainWindowTestBase {
         frame.toggleButton("stage Knife").click();
         frame.toggleButton("fold Cut across").click();
         assertThat(shown("height of the grind")).isFalse();
-        frame.comboBox("grind").selectItem("Hollow");
+        frame.list("grind").selectItem("Hollow");
         frame.textBox("height of the grind").deleteText().enterText("1/2 in\n");
-        frame.comboBox("handle cut across").selectItem("Slab, rounded corners");
+        frame.list("handle cut across").selectItem("Slab");
         assertThat(job().shaping().grind()).isEqualTo(new Grind(Grind.Kind.HOLLOW, 12.7));
         assertThat(job().shaping().handleExponent()).isEqualTo(HandleSection.SLAB.exponent());
         assertThat(job().settings().handleSection()).isEqualTo(HandleSection.SLAB);
