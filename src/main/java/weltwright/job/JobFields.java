@@ -44,6 +44,9 @@ public final class JobFields {
     public static final LengthField PRINTED_SQUARE_ACROSS = LengthField.of("width of the printed square", 45, 55);
     public static final LengthField PRINTED_SQUARE_DOWN = LengthField.of("height of the printed square", 45, 55);
 
+    /** What the 50 mm square measures on a screen, whose pixels may be of any size. */
+    public static final LengthField SCREEN_SQUARE = LengthField.of("square on the screen", 20, 150);
+
     /** Position of a displayed cross-section. */
     public static final LengthField STATION = LengthField.of("place, from the throat", 0, 1500);
 

@@ -2,9 +2,9 @@ package weltwright.wording;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormat;
 import java.text.Format;
 import java.text.MessageFormat;
-import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -81,7 +81,7 @@ public final class Messages {
         });
         MessageFormat format = new MessageFormat(pattern, bundle.getLocale());
         for (Format part : format.getFormats()) {
-            if (part instanceof NumberFormat number) {
+            if (part instanceof DecimalFormat number) {
                 number.setRoundingMode(RoundingMode.HALF_UP);
             }
         }

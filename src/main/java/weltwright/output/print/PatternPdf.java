@@ -5,11 +5,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.locationtech.jts.geom.Envelope;
@@ -26,8 +29,8 @@ import weltwright.output.SafetyCautions;
 import weltwright.output.card.BenchCard;
 import weltwright.output.pdf.Label;
 import weltwright.output.pdf.PdfCanvas;
+import weltwright.output.pdf.PdfPages;
 import weltwright.output.pdf.PdfTypeface;
-import weltwright.output.pdf.PrintPages;
 import weltwright.output.pdf.TextBlock;
 import weltwright.output.pdf.TrueSizePdf;
 import weltwright.sheath.pattern.Hole;
@@ -125,15 +128,31 @@ public final class PatternPdf {
                         .collect(Collectors.joining(" ", " (", ")"));
     }
 
-    /** The pattern for a printer, at actual size, with its bench card. */
-    public static PrintPages pages(
+    /**
+     * The pattern with its bench card, to look at and to print.
+     *
+     * @param plan of the same pattern
+     * @param cost of the sheath without offcuts; empty where the maker has set no prices
+     */
+    public static PatternDocument document(
             Pattern pattern,
             AssemblyPlan plan,
             Optional<SheathCost> cost,
             PageHeading heading,
             PaperSize paper,
             PrintScale scale) {
-        return new PrintPages(bytes(pattern, Optional.of(plan), cost, heading, paper, scale));
+        List<PlannedPage> planned = new ArrayList<>();
+        byte[] pdf = bytes(pattern, Optional.of(plan), cost, heading, paper, scale, planned::addAll);
+        Map<String, Integer> parts = new LinkedHashMap<>();
+        planned.stream()
+                .flatMap(page -> page.tile().stream())
+                .forEach(tile -> parts.merge(tile.drawing().piece().name(), 1, Integer::sum));
+        return new PatternDocument(
+                PdfPages.of(pdf),
+                planned.size(),
+                parts.entrySet().stream()
+                        .map(part -> new PatternDocument.DividedPiece(part.getKey(), part.getValue()))
+                        .toList());
     }
 
     private static byte[] bytes(
@@ -143,6 +162,18 @@ public final class PatternPdf {
             PageHeading heading,
             PaperSize paper,
             PrintScale scale) {
+        return bytes(pattern, plan, cost, heading, paper, scale, pages -> {});
+    }
+
+    /** @param planned receives the pages of the pattern, without the bench card */
+    private static byte[] bytes(
+            Pattern pattern,
+            Optional<AssemblyPlan> plan,
+            Optional<SheathCost> cost,
+            PageHeading heading,
+            PaperSize paper,
+            PrintScale scale,
+            Consumer<List<PlannedPage>> planned) {
         return TrueSizePdf.bytes(heading.title(), Optional.of(heading.date()), (document, typeface) -> {
             List<PieceDrawing> pieces = pattern.pieces().stream()
                     .map(piece -> PieceDrawing.of(
@@ -170,6 +201,7 @@ public final class PatternPdf {
             Optional<BenchCard> card = plan.map(p -> new BenchCard(
                     typeface, pattern, p, cost, heading, paper.ofCard().frame(scale)));
             List<PlannedPage> pages = pagePlan.pages();
+            planned.accept(pages);
             int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
             for (int i = 0; i < pages.size(); i++) {
                 draw(document, typeface, pages.get(i), i + 1, inAll, heading, scale);

@@ -136,8 +136,9 @@ class PatternPdfTest {
     @EnumSource(names = {"A4", "LETTER"})
     void printedPagesKeepTheirActualSize(PaperSize paper) throws IOException, PrinterException {
         AssemblyPlan plan = AssemblyPlan.of(SamplePatterns.small());
-        try (PrintPages pages = PatternPdf.pages(
-                SamplePatterns.small(), plan, Optional.empty(), SamplePatterns.HEADING, paper, PrintScale.TRUE)) {
+        PatternDocument document = PatternPdf.document(
+                SamplePatterns.small(), plan, Optional.empty(), SamplePatterns.HEADING, paper, PrintScale.TRUE);
+        try (PrintPages pages = new PrintPages(document.pages().bytes())) {
             PageFormat format = pages.getPageFormat(0);
             // Java prints in points of 1/72 in, too.
             assertThat(format.getWidth() * 25.4 / 72).isEqualTo(paper == PaperSize.A4 ? 210 : 215.9, within(0.001));

@@ -3,39 +3,45 @@ package weltwright.app.gui.paper;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.print.PrintService;
+import javax.print.attribute.HashPrintRequestAttributeSet;
+import javax.print.attribute.PrintRequestAttributeSet;
+import javax.print.attribute.standard.JobName;
+import javax.print.attribute.standard.MediaSizeName;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.widget.FileDialogs;
-import weltwright.assembly.AssemblyPlan;
 import weltwright.error.UserFacingException;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.io.FileKind;
-import weltwright.job.Job;
 import weltwright.job.JobFile;
-import weltwright.job.PriceFile;
-import weltwright.layout.cost.SheathCost;
-import weltwright.layout.cost.SheathNeeds;
 import weltwright.output.PageHeading;
-import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
 import weltwright.output.cutter.CutterBed;
 import weltwright.output.cutter.CutterDxf;
 import weltwright.output.cutter.CutterSvg;
 import weltwright.output.pdf.PrintPages;
+import weltwright.output.pdf.TrueSizePdf;
+import weltwright.output.print.PatternDocument;
 import weltwright.output.print.PatternPdf;
 import weltwright.output.print.SheetPdf;
 import weltwright.sheath.pattern.Pattern;
-import weltwright.units.MeasureUnit;
+import weltwright.wording.Messages;
 
 /** Saves and prints the reference sheet and the pattern. */
 public final class OutputActions {
+    private final Messages messages = Messages.of(OutputActions.class);
     private final JobModel model;
     private final Supplier<Optional<Pattern>> pattern;
+    private final PaperModel paper;
     private final PrinterPreferences printerPreferences;
     private final CutterPreferences cutterPreferences;
     private final TaskQueue tasks;
@@ -45,11 +51,13 @@ public final class OutputActions {
 
     /**
      * @param pattern returns the pattern of the present job; empty where there is none
+     * @param paper the chosen printer and pages
      * @param savedNotifier shows a message about a saved file
      */
     public OutputActions(
             JobModel model,
             Supplier<Optional<Pattern>> pattern,
+            PaperModel paper,
             PrinterPreferences printerPreferences,
             CutterPreferences cutterPreferences,
             TaskQueue tasks,
@@ -58,6 +66,7 @@ public final class OutputActions {
             BiConsumer<String, Path> savedNotifier) {
         this.model = model;
         this.pattern = pattern;
+        this.paper = paper;
         this.printerPreferences = printerPreferences;
         this.cutterPreferences = cutterPreferences;
         this.tasks = tasks;
@@ -73,31 +82,37 @@ public final class OutputActions {
 
     public void saveSheet(ReferenceSheet sheet) {
         dialogs.chooseSaveFile(
-                        "Save the reference sheet", "reference-sheet-" + sheet.pageName(), "PDF", "pdf", SheetPdf.KIND)
-                .ifPresent(file -> write("Saving the sheet", file, () -> {
+                        messages.text("save.sheet.title"),
+                        "reference-sheet-" + sheet.pageName(),
+                        "PDF",
+                        "pdf",
+                        SheetPdf.KIND)
+                .ifPresent(file -> write(messages.text("save.sheet.task"), file, () -> {
                     SheetPdf.write(sheet, file);
                     return Optional.empty();
                 }));
     }
 
+    /** Prints the reference sheet, after the printer's own window. */
     public void printSheet() {
         ReferenceSheet sheet = sheet();
-        print("Printing the sheet", () -> SheetPdf.pages(sheet));
+        String title = messages.text("print.sheet.task");
+        tasks.submit(title, () -> SheetPdf.pages(sheet), pages -> showPrintDialog(title, pages));
     }
 
     public void savePdf() {
         pattern.get()
                 .ifPresent(made -> dialogs.chooseSaveFile(
-                                "Save the pattern", baseName() + "-pattern", "PDF", "pdf", PatternPdf.KIND)
+                                messages.text("save.pattern.title"),
+                                baseName() + "-pattern",
+                                "PDF",
+                                "pdf",
+                                PatternPdf.KIND)
                         .ifPresent(file -> {
-                            PageHeading heading = heading();
-                            PaperSize paper = printerPreferences.paper();
-                            var scale = printerPreferences.scale();
-                            MeasureUnit unit = model.unit();
-                            write("Saving the pattern", file, () -> {
-                                PatternPdf.write(
-                                        made, AssemblyPlan.of(made, unit), cost(made), heading, paper, scale, file);
-                                return PatternPdf.unprintable(heading);
+                            PatternPrintout printout = PatternPrintout.of(made, model, printerPreferences);
+                            write(messages.text("save.pattern.task"), file, () -> {
+                                TrueSizePdf.write(printout.document().pages().bytes(), file);
+                                return PatternPdf.unprintable(printout.heading());
                             });
                         }));
     }
@@ -113,40 +128,107 @@ public final class OutputActions {
     private void saveForCutter(String kind, String extension, FileKind fileKind, BiConsumer<CutPlan, Path> writer) {
         pattern.get()
                 .ifPresent(made -> dialogs.chooseSaveFile(
-                                "Save for a cutting machine", baseName() + "-pattern", kind, extension, fileKind)
+                                messages.text("save.cutter.title"), baseName() + "-pattern", kind, extension, fileKind)
                         .ifPresent(file -> {
-                            PageHeading heading = heading();
+                            PageHeading heading = PatternPrintout.heading(model.job());
                             CutterBed bed = cutterPreferences.bed();
                             tasks.submit(
-                                    "Saving the pattern",
+                                    messages.text("save.pattern.task"),
                                     () -> {
                                         CutPlan plan = CutPlan.of(made, bed, heading);
                                         writer.accept(plan, file);
                                         return plan;
                                     },
                                     plan -> savedNotifier.accept(
-                                            (String.join(" ", plan.advice()) + " Saved: " + file
-                                                            + ". Cut the 50 mm square first, and measure it before you trust the machine.")
+                                            (String.join(" ", plan.advice()) + " "
+                                                            + messages.text("save.cutter.done", file))
                                                     .strip(),
                                             file));
                         }));
     }
 
+    /** Prints the pattern, after the printer's own window. */
     public void print() {
         pattern.get().ifPresent(made -> {
-            PageHeading heading = heading();
-            PaperSize paper = printerPreferences.paper();
-            var scale = printerPreferences.scale();
-            MeasureUnit unit = model.unit();
-            print(
-                    "Printing the pattern",
-                    () -> PatternPdf.pages(made, AssemblyPlan.of(made, unit), cost(made), heading, paper, scale));
+            PatternPrintout printout = PatternPrintout.of(made, model, printerPreferences);
+            String title = messages.text("print.pattern.task");
+            tasks.submit(
+                    title,
+                    () -> new PrintPages(printout.document().pages().bytes()),
+                    pages -> showPrintDialog(title, pages));
         });
     }
 
-    private static Optional<SheathCost> cost(Pattern made) {
-        return PriceFile.ifSet(PriceFile.standard())
-                .map(prices -> SheathCost.of(SheathNeeds.withoutOffcuts(made), prices));
+    /** Prints the chosen pages on the chosen printer. */
+    public void printChosenPages() {
+        Optional<PrintService> printer = paper.printer();
+        Optional<PatternDocument> document = paper.document().filter(made -> !paper.isComputing());
+        if (printer.isEmpty() || document.isEmpty()) {
+            return; // the button is disabled
+        }
+        List<Integer> chosen = paper.chosenPages();
+        PrintRequestAttributeSet attributes = new HashPrintRequestAttributeSet();
+        attributes.add(new JobName(baseName(), null));
+        Set<Optional<MediaSizeName>> papers = new HashSet<>();
+        chosen.forEach(page ->
+                papers.add(PrinterFit.paper(document.get().pages().sizes().get(page))));
+        if (papers.size() == 1) { // several sizes are told to the printer page by page
+            papers.iterator().next().ifPresent(attributes::add);
+        }
+        PrintPages pages = new PrintPages(document.get().pages().bytes(), chosen);
+        submit(messages.text("print.pattern.task"), pages, printer.get().getName(), () -> {
+            PrinterJob job = PrinterJob.getPrinterJob();
+            job.setPrintService(printer.get());
+            job.setPageable(pages);
+            job.print(attributes);
+        });
+    }
+
+    /** Shows the print dialog and prints the pages in the background. */
+    private void showPrintDialog(String title, PrintPages pages) {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        if (job.getPrintService() == null) {
+            pages.close();
+            notifier.accept(messages.text("form.printer.noneText"));
+            return;
+        }
+        paper.printer().ifPresent(chosen -> choose(job, chosen));
+        job.setPageable(pages);
+        if (!job.printDialog()) {
+            pages.close();
+            return;
+        }
+        submit(title, pages, job.getPrintService().getName(), job::print);
+    }
+
+    /** Sets the printer that the dialog begins with; where it is gone, the dialog begins with another. */
+    private static void choose(PrinterJob job, PrintService printer) {
+        try {
+            job.setPrintService(printer);
+        } catch (PrinterException e) {
+            // The dialog shows which printer is chosen.
+        }
+    }
+
+    /** Prints to a printer. */
+    private interface Printing {
+        void print() throws PrinterException;
+    }
+
+    private void submit(String title, PrintPages pages, String printer, Printing printing) {
+        int count = pages.getNumberOfPages();
+        tasks.submit(
+                title,
+                () -> {
+                    try (pages) {
+                        printing.print();
+                        return count;
+                    } catch (PrinterException e) {
+                        throw new UserFacingException(
+                                messages.text("print.refused"), messages.text("print.refused.cure"), e);
+                    }
+                },
+                printed -> notifier.accept(messages.text("print.done", printed, printer)));
     }
 
     /** @param writer writes the file and returns an optional remark for the user */
@@ -155,52 +237,13 @@ public final class OutputActions {
                 title,
                 writer,
                 remark -> savedNotifier.accept(
-                        "Saved: " + file + ". Print it at actual size (100 %) and measure before you trust it."
+                        messages.text("save.done", file)
                                 + remark.map(text -> " " + text).orElse(""),
                         file));
     }
 
-    private void print(String title, Callable<PrintPages> pages) {
-        tasks.submit(title, pages, made -> showPrintDialog(title, made));
-    }
-
-    /** Shows the print dialog and prints the pages in the background. */
-    private void showPrintDialog(String title, PrintPages pages) {
-        PrinterJob job = PrinterJob.getPrinterJob();
-        if (job.getPrintService() == null) {
-            pages.close();
-            notifier.accept("This computer knows of no printer. Save the PDF and print it where there is one, at actual"
-                    + " size (100 %).");
-            return;
-        }
-        job.setPageable(pages);
-        if (!job.printDialog()) {
-            pages.close();
-            return;
-        }
-        tasks.submit(
-                title,
-                () -> {
-                    try (pages) {
-                        job.print();
-                        return pages;
-                    } catch (PrinterException e) {
-                        throw new UserFacingException(
-                                "The printer did not take the pages.",
-                                "See whether it is on and has paper, or save the PDF and print that.",
-                                e);
-                    }
-                },
-                done -> notifier.accept("Sent to the printer. Measure the 50 mm square on the paper before you cut."));
-    }
-
     private String baseName() {
         return JobFile.suggestedName(model.job());
-    }
-
-    private PageHeading heading() {
-        Job job = model.job();
-        return new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
     }
 
     private ReferenceSheet sheet() {

@@ -10,6 +10,7 @@ import weltwright.units.PrintScale;
 /** The paper and the scale of the user's printer, kept in the user's preferences. */
 public final class PrinterPreferences {
     private static final String SIZE = "paper";
+    private static final String PRINTER = "printer";
     private static final String SCALE_X = "print scale x";
     private static final String SCALE_Y = "print scale y";
 
@@ -32,6 +33,17 @@ public final class PrinterPreferences {
 
     void setPaper(PaperSize size) {
         preferences.put(SIZE, size.name());
+    }
+
+    /** Returns the name of the printer that was chosen last; empty before. */
+    String printerName() {
+        return preferences.get(PRINTER, "");
+    }
+
+    void setPrinterName(String name) {
+        if (name.length() <= Preferences.MAX_VALUE_LENGTH) {
+            preferences.put(PRINTER, name);
+        }
     }
 
     PrintScale scale() {

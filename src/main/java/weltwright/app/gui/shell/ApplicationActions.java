@@ -26,6 +26,7 @@ final class ApplicationActions {
     final RunnableAction saveSvg;
     final RunnableAction saveDxf;
     final RunnableAction print;
+    final RunnableAction printChosenPages;
     private final RunnableAction undo;
     private final RunnableAction redo;
     private final RunnableAction zoomIn;
@@ -65,6 +66,8 @@ final class ApplicationActions {
         print = new RunnableAction(
                         "Pr&int pattern…", "At actual size", () -> window.whereNoEntryIsRefused(output::print))
                 .withShortcut(KeyEvent.VK_P);
+        printChosenPages =
+                new RunnableAction("Print", "", () -> window.whereNoEntryIsRefused(output::printChosenPages));
         undo = new RunnableAction("&Undo", "Take back the last change", model::undo).withShortcut(KeyEvent.VK_Z);
         redo = new RunnableAction("&Redo", "Do it again after all", model::redo).withShiftShortcut(KeyEvent.VK_Z);
         zoomIn = new RunnableAction(

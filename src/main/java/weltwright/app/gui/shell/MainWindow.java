@@ -47,9 +47,13 @@ import weltwright.app.gui.outline.RectificationRequest;
 import weltwright.app.gui.outline.TraceController;
 import weltwright.app.gui.paper.CutterForm;
 import weltwright.app.gui.paper.CutterPreferences;
+import weltwright.app.gui.paper.InstalledPrinters;
 import weltwright.app.gui.paper.OutputActions;
 import weltwright.app.gui.paper.PaperForm;
+import weltwright.app.gui.paper.PaperModel;
+import weltwright.app.gui.paper.PaperPreview;
 import weltwright.app.gui.paper.PrinterPreferences;
+import weltwright.app.gui.paper.ScreenPreferences;
 import weltwright.app.gui.pattern.PatternPanel;
 import weltwright.app.gui.photo.BackgroundImage;
 import weltwright.app.gui.photo.LensCalibrationAction;
@@ -76,6 +80,7 @@ public final class MainWindow {
     private static final String PHOTO = "photo";
     private static final String OUTLINE = "outline";
     private static final String PATTERN = "pattern";
+    private static final String PAPER = "paper";
 
     /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
     private static final String PREFERENCES = "weltwright/window";
@@ -90,6 +95,8 @@ public final class MainWindow {
     private final PhotoPanel photoPanel = new PhotoPanel(model, () -> showPhoto(false));
     private final PatternPanel patternPanel;
     private final OutputActions outputActions;
+    private final PaperModel paper;
+    private final PaperPreview paperPreview;
     private final ApplicationActions actions;
     private final KnifeForm knifeForm;
     private final NextStepBar nextStepBar = new NextStepBar(this::perform);
@@ -121,9 +128,12 @@ public final class MainWindow {
                 notificationBar::showMessage);
         DisplayUnit displayUnit = new DisplayUnit(preferences);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
+        paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
+        paperPreview = new PaperPreview(paper, new ScreenPreferences(preferences), tasks);
         outputActions = new OutputActions(
                 model,
                 patternPanel::pattern,
+                paper,
                 printer,
                 cutter,
                 tasks,
@@ -146,12 +156,15 @@ public final class MainWindow {
         forms.add(WorkflowStage.KNIFE, knifeForm);
         forms.add(WorkflowStage.SHEATH, new SheathForm(model));
         CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
-        forms.add(WorkflowStage.PAPER, new PaperForm(printer, actions.savePdf, actions.print, cutterForm));
+        forms.add(
+                WorkflowStage.PAPER,
+                new PaperForm(paper, actions.savePdf, actions.printChosenPages, actions.print, cutterForm));
         drawings.add(
                 new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob), WELCOME);
         drawings.add(photoPanel, PHOTO);
         drawings.add(outlinePanel, OUTLINE);
         drawings.add(patternPanel, PATTERN);
+        drawings.add(paperPreview, PAPER);
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
         JRootPane root = frame.getRootPane();
@@ -191,6 +204,7 @@ public final class MainWindow {
         model.subscribe(this::update);
         tasks.addListener(this::update);
         patternPanel.addListener(this::update);
+        patternPanel.addListener(paper::update);
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         setUnit(displayUnit.unit());
         goTo(WorkflowStage.KNIFE);
@@ -281,9 +295,11 @@ public final class MainWindow {
 
     /** Returns the visible canvas. */
     DrawingCanvas activeCanvas() {
-        return patternPanel.isShowing()
-                ? patternPanel.canvas()
-                : photoPanel.isShowing() ? photoPanel.canvas() : outlinePanel.canvas();
+        return paperPreview.isShowing()
+                ? paperPreview.canvas()
+                : patternPanel.isShowing()
+                        ? patternPanel.canvas()
+                        : photoPanel.isShowing() ? photoPanel.canvas() : outlinePanel.canvas();
     }
 
     void goTo(WorkflowStage newStage) {
@@ -319,7 +335,9 @@ public final class MainWindow {
         boolean onKnife = stage == WorkflowStage.ORDER || stage == WorkflowStage.KNIFE;
         boolean onlyPhoto =
                 job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
-        String card = empty ? WELCOME : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
+        String card = empty
+                ? WELCOME
+                : stage == WorkflowStage.PAPER ? PAPER : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
         ((CardLayout) drawings.getLayout()).show(drawings, card);
         String name = model.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
         fileLabel.setText(name + (model.hasUnsavedChanges() && model.file().isPresent() ? ", changed since" : ""));
