@@ -14,7 +14,7 @@ import java.util.logging.LogManager;
 import java.util.stream.Stream;
 import weltwright.app.cli.CommandLineApplication;
 import weltwright.app.cli.TerminalProgress;
-import weltwright.app.gui.shell.MainWindow;
+import weltwright.app.gui.shell.Application;
 import weltwright.io.UnfinishedFiles;
 
 /** Starts the program: the window without arguments or with a single file to open, else the command line. */
@@ -67,7 +67,7 @@ public final class Weltwright {
     private static void openWindow(Optional<Path> file) {
         try {
             if (!GraphicsEnvironment.isHeadless()) {
-                MainWindow.open(file);
+                Application.start(file);
                 return;
             }
         } catch (AWTError e) {

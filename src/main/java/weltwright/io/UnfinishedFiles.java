@@ -44,10 +44,11 @@ public final class UnfinishedFiles {
 
     /** Registers a temporary file before it is made. */
     static void register(Path temporary) {
-        ProcessHandle self = ProcessHandle.current();
         try {
             Files.createDirectories(NOTES);
-            Files.write(noteOf(temporary), List.of(temporary.toString(), process(self)));
+            Files.write(
+                    noteOf(temporary),
+                    List.of(temporary.toString(), ProcessIdentity.current().text()));
         } catch (IOException e) {
             // removeFrom still finds it.
         }
@@ -66,17 +67,11 @@ public final class UnfinishedFiles {
         return NOTES.resolve(temporary.getFileName().toString());
     }
 
-    /** Identifies a process by its id and start time, because ids are reused. */
-    private static String process(ProcessHandle process) {
-        return process.pid() + " "
-                + process.info().startInstant().map(Object::toString).orElse("");
-    }
-
     private static void removeNoted(Path note) {
         try {
             List<String> lines = Files.readAllLines(note);
             boolean complete = lines.size() == 2;
-            if (complete && isRunning(lines.get(1))) {
+            if (complete && new ProcessIdentity(lines.get(1)).isRunning()) {
                 return;
             }
             if (complete) {
@@ -86,14 +81,6 @@ public final class UnfinishedFiles {
         } catch (IOException | InvalidPathException e) {
             // Tried again at the next start.
         }
-    }
-
-    private static boolean isRunning(String process) {
-        String pid = process.substring(0, process.indexOf(' '));
-        return ProcessHandle.of(Long.parseLong(pid))
-                .map(UnfinishedFiles::process)
-                .filter(process::equals)
-                .isPresent();
     }
 
     private static void removeIfAbandoned(Path file) {

@@ -163,11 +163,24 @@ public final class JobFile {
      * @throws UserFacingException if the file is not a job, is damaged, or was written by a newer version
      */
     public static Job read(Path file) {
+        return read(file, true);
+    }
+
+    /**
+     * Reads a job of this or an older version without its photo, which is most of the file.
+     *
+     * @throws UserFacingException as {@link #read(Path)}
+     */
+    public static Job readWithoutPhoto(Path file) {
+        return read(file, false);
+    }
+
+    private static Job read(Path file, boolean withPhoto) {
         InputFile.check(file, GREATEST_BYTES, "knife" + EXTENSION);
         try (ZipFile zip = new ZipFile(file.toFile())) {
             JobDocument document = document(file, bytes(zip, DOCUMENT, GREATEST_DOCUMENT_BYTES));
             Optional<Photo> photo = Optional.empty();
-            if (document.photo() != null) {
+            if (withPhoto && document.photo() != null) {
                 byte[] picture = bytes(zip, document.photo().entry(), GREATEST_PHOTO_BYTES);
                 photo = Optional.of(Photo.of(document.photo().name(), picture));
             }

@@ -19,14 +19,14 @@ import weltwright.units.MeasureUnit;
 public final class JobModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private UndoHistory<Job> history;
-    private Job saved;
+    private Optional<Job> saved = Optional.empty();
     private Optional<FileVersion> file;
     private @Nullable Object lastMergeKey;
     private Object openToken;
     private MeasureUnit unit = MeasureUnit.MILLIMETRE;
 
     public JobModel(Job first) {
-        open(first, Optional.empty());
+        open(first, Optional.of(first), Optional.empty());
     }
 
     /**
@@ -35,9 +35,22 @@ public final class JobModel {
      * @param version the file that the job was read from; empty where it has none
      */
     public void open(Job job, Optional<FileVersion> version) {
+        open(job, Optional.of(job), version);
+    }
+
+    /**
+     * Replaces the job by one with changes that were not saved, and discards the history.
+     *
+     * @param version the file in which the job was before these changes; empty where it has none
+     */
+    public void restore(Job job, Optional<FileVersion> version) {
+        open(job, Optional.empty(), version);
+    }
+
+    private void open(Job job, Optional<Job> savedJob, Optional<FileVersion> version) {
         history = UndoHistory.of(job);
         openToken = new Object();
-        saved = job;
+        saved = savedJob;
         file = version;
         lastMergeKey = null;
         notifyListeners();
@@ -127,7 +140,7 @@ public final class JobModel {
     }
 
     public boolean hasUnsavedChanges() {
-        return !job().equals(saved);
+        return !saved.equals(Optional.of(job()));
     }
 
     /**
@@ -139,7 +152,7 @@ public final class JobModel {
         Object token = openToken;
         return version -> {
             if (openToken == token) {
-                saved = job;
+                saved = Optional.of(job);
                 file = Optional.of(version);
                 notifyListeners();
             }

@@ -1,32 +1,32 @@
 package weltwright.app.gui.model;
 
+import java.util.Locale;
+import weltwright.wording.Messages;
+
 /** The stages of a job, in their order; the window shows one form for each. */
 public enum WorkflowStage {
-    ORDER("Order", '1', "Whose knife it is, dates and notes"),
-    KNIFE("Knife", '2', "The photo and the outline"),
-    SHEATH("Sheath", '3', "Leather, stitches, belt: the pattern"),
-    PAPER("Paper", '4', "Save and print the pattern true to size");
+    KNIFE('1'),
+    SHEATH('2'),
+    PAPER('3');
 
-    private final String label;
+    private static final Messages MESSAGES = Messages.of(WorkflowStage.class);
+
     private final char mnemonic;
-    private final String toolTip;
 
-    WorkflowStage(String label, char mnemonic, String toolTip) {
-        this.label = label;
+    WorkflowStage(char mnemonic) {
         this.mnemonic = mnemonic;
-        this.toolTip = toolTip;
     }
 
     public String label() {
-        return label;
+        return MESSAGES.text("stage." + name().toLowerCase(Locale.ROOT));
     }
 
-    /** Returns the key that selects the stage together with Alt. */
+    /** Returns the digit that selects the stage together with Alt. */
     public char mnemonic() {
         return mnemonic;
     }
 
     public String toolTip() {
-        return toolTip;
+        return MESSAGES.text("stage." + name().toLowerCase(Locale.ROOT) + ".tip");
     }
 }

@@ -15,9 +15,12 @@ import weltwright.app.gui.photo.LensCalibrationAction;
 import weltwright.app.gui.theme.Theme;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.ground.sheet.ReferenceSheet;
+import weltwright.wording.Messages;
 
 /** The actions of the menus and the tool bar, with their keys, and the menu bar. */
 final class ApplicationActions {
+    final RunnableAction home;
+    final RunnableAction order;
     final RunnableAction openPhoto;
     final RunnableAction openJob;
     final RunnableAction saveSheet;
@@ -32,6 +35,8 @@ final class ApplicationActions {
     private final RunnableAction zoomIn;
     private final RunnableAction zoomOut;
     private final RunnableAction fit;
+    private static final Messages MESSAGES = Messages.of(ApplicationActions.class);
+
     private final JMenuBar menuBar = new JMenuBar();
 
     ApplicationActions(
@@ -42,6 +47,8 @@ final class ApplicationActions {
             JobModel model,
             DisplayUnit displayUnit,
             Preferences preferences) {
+        home = new RunnableAction(MESSAGES.text("home"), MESSAGES.text("home.tip"), window::toggleOrder);
+        order = new RunnableAction(MESSAGES.text("order"), MESSAGES.text("order.tip"), window::toggleOrder);
         openPhoto = new RunnableAction(
                         "Open &photo…", "A photo of the knife on the reference sheet", jobFiles::choosePhoto)
                 .withShiftShortcut(KeyEvent.VK_O);
@@ -111,7 +118,7 @@ final class ApplicationActions {
                 "From four to eight photos of the bare sheet: later photos from that phone are measured better",
                 lensCalibration::choosePhotos);
         add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
-        menu("&Edit", undo, redo);
+        menu("&Edit", undo, redo, null, order);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
         addUnitItems(view, displayUnit);
         view.addSeparator();

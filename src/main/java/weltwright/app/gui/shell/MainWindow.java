@@ -1,34 +1,29 @@
 package weltwright.app.gui.shell;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.CardLayout;
+import java.awt.BorderLayout;
 import java.awt.Desktop;
 import java.awt.Dimension;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.BorderFactory;
-import javax.swing.ButtonGroup;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
+import javax.swing.JSeparator;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
-import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
@@ -36,6 +31,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
+import weltwright.app.gui.model.Autosave;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
@@ -60,11 +56,11 @@ import weltwright.app.gui.photo.LensCalibrationAction;
 import weltwright.app.gui.photo.PhotoAssessmentRequest;
 import weltwright.app.gui.photo.PhotoPanel;
 import weltwright.app.gui.sheath.SheathForm;
-import weltwright.app.gui.theme.Theme;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.image.Photo;
+import weltwright.job.AbandonedJob;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
 import weltwright.sheath.pattern.Pattern;
@@ -72,64 +68,51 @@ import weltwright.trace.PhotoAssessment;
 import weltwright.units.MeasureUnit;
 
 /**
- * The main window: the stages of a job and the next step at the top, the form of the selected stage at the left, and
- * the drawing that it changes at the right. Creates all panels and actions and connects them.
+ * The window of a job: title and stages at the top, the form of the selected stage and the next step at the left, the
+ * drawing that it changes at the right. Creates all panels and actions of a window and connects them.
  */
 public final class MainWindow {
-    private static final String WELCOME = "start";
-    private static final String PHOTO = "photo";
-    private static final String OUTLINE = "outline";
-    private static final String PATTERN = "pattern";
-    private static final String PAPER = "paper";
-
-    /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
-    private static final String PREFERENCES = "weltwright/window";
-
+    private final Application application;
     private final JFrame frame = new JFrame("Weltwright");
-    private final NotificationBar notificationBar = new NotificationBar();
     private final JobModel model = new JobModel(Job.begin(LocalDate.now(ZoneId.systemDefault())));
-    private final TaskQueue tasks = new TaskQueue(notificationBar::showMessage);
+    private final JPanel body = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+    private final ToastArea toasts = new ToastArea(body);
+    private final TaskQueue tasks = new TaskQueue(toasts::showError);
+    private final Autosave autosave;
     private final TraceController traceController = new TraceController(model, tasks);
     private final JobFileActions jobFiles;
     private final OutlinePanel outlinePanel = new OutlinePanel(model, tasks);
     private final PhotoPanel photoPanel = new PhotoPanel(model, () -> showPhoto(false));
     private final PatternPanel patternPanel;
     private final OutputActions outputActions;
-    private final PaperModel paper;
-    private final PaperPreview paperPreview;
     private final ApplicationActions actions;
     private final KnifeForm knifeForm;
     private final NextStepBar nextStepBar = new NextStepBar(this::perform);
-    private final JLabel fileLabel = new JLabel();
+    private final StageBar stageBar = new StageBar(this::goTo);
+    private final JobHeader header;
+    private final OrderPopup orderPopup;
     private final StageForms forms = new StageForms(this::update);
-    private final JPanel drawings = new JPanel(new CardLayout());
-    private final Map<WorkflowStage, JToggleButton> stageButtons = new EnumMap<>(WorkflowStage.class);
+    private final DrawingCards drawings;
     private WorkflowStage stage = WorkflowStage.KNIFE;
     private Object openedJob = model.openedJob();
     private Optional<Photo> displayedPhoto = Optional.empty();
     private boolean photoRequested;
+    private boolean built;
 
-    /**
-     * @param preferences of the user: theme, unit, printer, folder
-     * @param lensStore calibrated lenses
-     * @param fileOpener opens what was saved
-     */
-    public MainWindow(Preferences preferences, PhoneLensStore lensStore, FileOpener fileOpener) {
+    /** Creates a window with an empty job. */
+    MainWindow(Application application) {
+        this.application = application;
+        Preferences preferences = application.preferences();
+        PhoneLensStore lensStore = application.lensStore();
+        DisplayUnit displayUnit = application.displayUnit();
         FileDialogs dialogs = new FileDialogs(frame, preferences);
         PrinterPreferences printer = new PrinterPreferences(preferences);
         CutterPreferences cutter = new CutterPreferences(preferences);
+        autosave = new Autosave(model, application.openJobs().begin(), toasts::showError);
         jobFiles = new JobFileActions(
-                model,
-                tasks,
-                frame,
-                dialogs,
-                lensStore,
-                traceController::forgetCorrections,
-                notificationBar::showMessage);
-        DisplayUnit displayUnit = new DisplayUnit(preferences);
+                model, tasks, frame, dialogs, lensStore, traceController::forgetCorrections, toasts::showMessage);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
-        paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
-        paperPreview = new PaperPreview(paper, new ScreenPreferences(preferences), tasks);
+        PaperModel paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
         outputActions = new OutputActions(
                 model,
                 patternPanel::pattern,
@@ -138,40 +121,42 @@ public final class MainWindow {
                 cutter,
                 tasks,
                 dialogs,
-                notificationBar::showMessage,
-                fileOpener.isAvailable()
-                        ? notificationBar::showSaved
-                        : (message, file) -> notificationBar.showMessage(message));
-        notificationBar.onOpen(
-                file -> openFile(() -> fileOpener.open(file)), file -> openFile(() -> fileOpener.showInFolder(file)));
+                toasts::showMessage,
+                toasts::showSaved);
+        FileOpener opener = application.fileOpener();
+        if (opener.isAvailable()) {
+            toasts.onOpen(file -> open(() -> opener.open(file)), file -> open(() -> opener.showInFolder(file)));
+        }
         LensCalibrationAction lensCalibration =
-                new LensCalibrationAction(model, tasks, dialogs, lensStore, notificationBar::showMessage);
+                new LensCalibrationAction(model, tasks, dialogs, lensStore, toasts::showMessage);
         actions =
                 new ApplicationActions(this, jobFiles, lensCalibration, outputActions, model, displayUnit, preferences);
-        ThicknessPhotoAction thicknessPhoto =
-                new ThicknessPhotoAction(model, tasks, dialogs, notificationBar::showMessage);
+        orderPopup = new OrderPopup(frame, new OrderForm(model));
+        header = new JobHeader(model, actions.home, actions.order, actions.toolBarActions());
+        ThicknessPhotoAction thicknessPhoto = new ThicknessPhotoAction(model, tasks, dialogs, toasts::showMessage);
         knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
-        forms.add(WorkflowStage.ORDER, new OrderForm(model));
         forms.add(WorkflowStage.KNIFE, knifeForm);
         forms.add(WorkflowStage.SHEATH, new SheathForm(model));
         CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
         forms.add(
                 WorkflowStage.PAPER,
                 new PaperForm(paper, actions.savePdf, actions.printChosenPages, actions.print, cutterForm));
-        drawings.add(
-                new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob), WELCOME);
-        drawings.add(photoPanel, PHOTO);
-        drawings.add(outlinePanel, OUTLINE);
-        drawings.add(patternPanel, PATTERN);
-        drawings.add(paperPreview, PAPER);
+        orderPopup.form().onRefusal(this::update);
+        drawings = new DrawingCards(
+                new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob),
+                photoPanel,
+                outlinePanel,
+                patternPanel,
+                new PaperPreview(paper, new ScreenPreferences(preferences), tasks));
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
+        toasts.install(frame.getLayeredPane());
         JRootPane root = frame.getRootPane();
         root.setDefaultButton(nextStepBar.proposedButton());
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ctrl ENTER"), "onward");
         root.getActionMap().put("onward", new RunnableAction("Onward", "", nextStepBar.proposedButton()::doClick));
-        WindowDrop.install(frame, new FileDropHandler(jobFiles::open, notificationBar::showMessage));
+        WindowDrop.install(frame, new FileDropHandler(this::openFile, toasts::showMessage));
         frame.setIconImages(ToolIcons.windowIcons());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
@@ -201,6 +186,7 @@ public final class MainWindow {
                 PhotoAssessmentRequest::of,
                 PhotoAssessmentRequest::assess,
                 this::setAssessment);
+        built = true;
         model.subscribe(this::update);
         tasks.addListener(this::update);
         patternPanel.addListener(this::update);
@@ -210,29 +196,15 @@ public final class MainWindow {
         goTo(WorkflowStage.KNIFE);
     }
 
-    /**
-     * Opens the window, and a job or photo in it where a file is given. Returns at once; may be called on any thread.
-     */
-    public static void open(Optional<Path> file) {
-        System.setProperty("apple.laf.useScreenMenuBar", "true"); // for macOS; ignored elsewhere
-        SwingUtilities.invokeLater(() -> {
-            Preferences preferences = Preferences.userRoot().node(PREFERENCES);
-            Theme.load(preferences).install();
-            MainWindow window = new MainWindow(preferences, PhoneLensStore.standard(), FileOpener.ofDesktop());
-            window.show();
-            file.ifPresent(window.jobFiles::open);
-        });
-    }
-
     public void show() {
         Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
             String message = TaskQueue.defectMessage("showing the window", e);
-            SwingUtilities.invokeLater(() -> notificationBar.showMessage(message));
+            SwingUtilities.invokeLater(() -> toasts.showError(message));
         });
         if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
             Desktop.getDesktop().setQuitHandler((quit, answer) -> {
-                answer.cancelQuit(); // close() may ask the user, and ends the program itself
-                close();
+                answer.cancelQuit(); // quit() may ask the user, and ends the program itself
+                application.quit();
             });
         }
         Dimension screen = frame.getToolkit().getScreenSize();
@@ -255,12 +227,33 @@ public final class MainWindow {
         return patternPanel.pattern();
     }
 
-    /** Closes the window, which ends the program, unless the user cancels to keep an unsaved job. */
+    /** Opens a job or a photo. */
+    void openFile(Path file) {
+        jobFiles.open(file);
+    }
+
+    /** Runs a task of the window in the background. */
+    <T> void runInBackground(String title, Callable<T> task, Consumer<T> onSuccess) {
+        tasks.submit(title, task, onSuccess);
+    }
+
+    /** Asks whether work that was not saved is to be restored, in this window. */
+    void offerRecovery(AbandonedJob abandoned) {
+        new RecoveryOffer(abandoned, tasks, toasts)
+                .show((job, entry) -> jobFiles.confirmLeaving(() -> {
+                    autosave.restore(job, abandoned.version(), entry);
+                    update();
+                }));
+    }
+
+    /** Closes the window, which ends the program if it is the last, unless the user cancels to keep an unsaved job. */
     void close() {
         commitFocusedField();
         jobFiles.confirmLeaving(() -> {
             tasks.close();
+            autosave.close();
             frame.dispose();
+            application.closed(this);
         });
     }
 
@@ -280,6 +273,10 @@ public final class MainWindow {
         if (!patternPanel.commitEntry()) {
             return;
         }
+        if (orderPopup.form().refusedField().isPresent()) {
+            orderPopup.showRefusedEntry(header);
+            return;
+        }
         forms.refusal(WorkflowStage.PAPER).ifPresentOrElse(this::showRefusedEntry, output);
     }
 
@@ -295,52 +292,40 @@ public final class MainWindow {
 
     /** Returns the visible canvas. */
     DrawingCanvas activeCanvas() {
-        return paperPreview.isShowing()
-                ? paperPreview.canvas()
-                : patternPanel.isShowing()
-                        ? patternPanel.canvas()
-                        : photoPanel.isShowing() ? photoPanel.canvas() : outlinePanel.canvas();
+        return drawings.activeCanvas();
+    }
+
+    /** Opens or closes customer, knife, dates and notes. */
+    void toggleOrder() {
+        orderPopup.toggle(header);
     }
 
     void goTo(WorkflowStage newStage) {
         stage = newStage;
-        Objects.requireNonNull(stageButtons.get(newStage)).setSelected(true);
+        stageBar.select(newStage);
         forms.show(newStage);
         update();
     }
 
     private void update() {
-        if (stageButtons.isEmpty()) {
+        if (!built) {
             return;
         }
         Job job = model.job();
         if (!model.openedJob().equals(openedJob)) {
             openedJob = model.openedJob();
             forms.discardUncommitted();
+            orderPopup.form().discardUncommitted();
         }
         outlinePanel.canvas().withhold(forms.refusalText(WorkflowStage.KNIFE));
         patternPanel.withhold(forms.refusalText(WorkflowStage.SHEATH));
         photoPanel.leaveOut(traceController.error());
-        nextStepBar.show(NextStepPrompt.of(
-                job,
-                stage,
-                new NextStepPrompt.Circumstances(
-                        traceController.isRunning(),
-                        forms.refusalText(stage),
-                        traceController.error(),
-                        patternPanel.error())));
+        nextStepBar.show(NextStepPrompt.of(job, stage, circumstances(stage)));
+        boolean computing = patternPanel.pattern().isEmpty();
+        stageBar.show(each -> StageProgress.of(job, each, circumstances(each), computing));
         actions.setPatternAvailable(patternPanel.pattern().isPresent()
                 || forms.refusal(WorkflowStage.PAPER).isPresent());
-        boolean empty = job.photo().isEmpty() && job.silhouette().isEmpty();
-        boolean onKnife = stage == WorkflowStage.ORDER || stage == WorkflowStage.KNIFE;
-        boolean onlyPhoto =
-                job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
-        String card = empty
-                ? WELCOME
-                : stage == WorkflowStage.PAPER ? PAPER : !onKnife ? PATTERN : onlyPhoto ? PHOTO : OUTLINE;
-        ((CardLayout) drawings.getLayout()).show(drawings, card);
-        String name = model.file().map(f -> f.getFileName().toString()).orElse("not saved yet");
-        fileLabel.setText(name + (model.hasUnsavedChanges() && model.file().isPresent() ? ", changed since" : ""));
+        drawings.show(stage, job, photoRequested);
         String owner = Stream.of(job.knifeName(), job.customer())
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -355,7 +340,12 @@ public final class MainWindow {
         }
     }
 
-    private void openFile(Runnable opening) {
+    private NextStepPrompt.Circumstances circumstances(WorkflowStage of) {
+        return new NextStepPrompt.Circumstances(
+                traceController.isRunning(), forms.refusalText(of), traceController.error(), patternPanel.error());
+    }
+
+    private void open(Runnable opening) {
         tasks.submit("Opening the file", Executors.callable(opening), done -> {});
     }
 
@@ -406,45 +396,24 @@ public final class MainWindow {
     }
 
     private JPanel contentPane() {
-        JPanel content = new JPanel(new MigLayout("insets 0, fill"));
-        JPanel northPanel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 0", "[grow,fill]"));
-        northPanel.add(stageBar(), "wmin 0");
-        northPanel.add(nextStepBar, "wmin 0");
-        northPanel.add(notificationBar, "wmin 0");
-        content.add(northPanel, "dock north");
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, forms, drawings);
+        JPanel content = new JPanel(new MigLayout("insets 0, fill, gap 0"));
+        JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0", "[grow,fill]"));
+        top.add(header, "wmin 0");
+        top.add(stageBar, "wmin 0");
+        top.add(new JSeparator(), "h 1!");
+        content.add(top, "dock north");
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(forms, BorderLayout.CENTER);
+        left.add(nextStepBar, BorderLayout.SOUTH);
+        left.setMinimumSize(UIScale.scale(new Dimension(280, 100)));
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, drawings);
         split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(UIScale.scale(372));
-        forms.setMinimumSize(UIScale.scale(new Dimension(260, 100)));
-
-        JPanel statusBar = new JPanel(new MigLayout("insets 5 12 5 12", "[grow,fill][pref]"));
-        statusBar.add(fileLabel, "wmin 0");
-        statusBar.add(new TaskProgressBar(tasks), "hmin 24");
+        split.setDividerLocation(UIScale.scale(356));
+        JPanel statusBar = new JPanel(new MigLayout("insets 0 12 0 12", "[grow,fill]", "[28!]"));
+        statusBar.add(new TaskProgressBar(tasks), "hmax 26, wmin 0");
         content.add(statusBar, "dock south");
-        content.add(split, "push, grow, wmin 0, hmin 0");
+        body.add(split, "wmin 0, hmin 0");
+        content.add(body, "push, grow, wmin 0, hmin 0");
         return content;
-    }
-
-    private JPanel stageBar() {
-        JPanel bar = new JPanel(new MigLayout("insets 10 12 0 12, gap 6"));
-        ButtonGroup group = new ButtonGroup();
-        for (WorkflowStage s : WorkflowStage.values()) {
-            JToggleButton button = new JToggleButton(s.mnemonic() + "  " + s.label());
-            button.setName("stage " + s.label());
-            button.setMnemonic(s.mnemonic());
-            button.setToolTipText(s.toolTip() + " (Alt " + s.mnemonic() + ")");
-            button.addActionListener(e -> goTo(s));
-            stageButtons.put(s, button);
-            group.add(button);
-            bar.add(button, "sizegroup stage, hmin 34, wmin 110");
-        }
-        bar.add(new JLabel(), "pushx");
-        for (RunnableAction action : actions.toolBarActions()) {
-            JButton button = new JButton(action);
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            button.setMnemonic(KeyEvent.VK_UNDEFINED);
-            bar.add(button);
-        }
-        return bar;
     }
 }

@@ -2,37 +2,40 @@ package weltwright.app.gui.shell;
 
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 
-/** Shows the next step: its text, and a button for each of its actions. */
+/** The foot of the forms: what to do next, and a button for each of its actions, as wide as the form. */
 final class NextStepBar extends JPanel {
-    private static final String ROW = "hmin 32";
+    private static final String ROW = "growx, hmin 34, wmin 0";
 
     private final WrappedText text = new WrappedText(ThemeColors::text);
     private final JButton proposed = new JButton();
-    private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6"));
+    private final JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 6", "[grow,fill]"));
     private final transient Consumer<NextStepPrompt.NextAction> performer;
     private transient NextStepPrompt shown = new NextStepPrompt("", List.of());
 
     /** @param performer performs the action of a pressed button */
     NextStepBar(Consumer<NextStepPrompt.NextAction> performer) {
-        super(new WrappedTextLayout("insets 8 16 10 12, fillx, hidemode 3", "[grow,fill]12[]"));
+        super(new WrappedTextLayout("insets 10 16 14 16, fillx, hidemode 3, wrap 1, gapy 8", "[grow,fill]"));
         this.performer = performer;
         text.setName("next step");
         proposed.setName("onward");
         proposed.setToolTipText("Ctrl Enter");
-        proposed.putClientProperty("FlatLaf.style", "font: bold");
+        proposed.putClientProperty("FlatLaf.style", "font: bold; minimumHeight: 34");
         proposed.addActionListener(e -> shown.action().ifPresent(performer));
         proposed.setVisible(false);
         buttons.setOpaque(false);
         buttons.add(proposed, ROW);
         add(text, "wmin 0");
-        add(buttons);
+        add(buttons, "wmin 0");
+        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Separator.foreground")));
     }
 
     /** Returns the button of the proposed action. */
@@ -50,8 +53,9 @@ final class NextStepBar extends JPanel {
     }
 
     private void showButtons() {
-        buttons.removeAll();
-        buttons.add(proposed, ROW);
+        while (buttons.getComponentCount() > 1) {
+            buttons.remove(1); // the proposed button stays, or the window would forget that Enter presses it
+        }
         proposed.setVisible(shown.action().isPresent());
         shown.action().ifPresent(action -> proposed.setText(action.label()));
         shown.actions().stream().skip(1).forEach(action -> {

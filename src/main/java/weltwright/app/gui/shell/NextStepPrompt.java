@@ -91,8 +91,6 @@ record NextStepPrompt(String text, List<NextAction> actions) {
                     now.patternError(), stage == WorkflowStage.PAPER ? List.of(NextAction.GO_TO_SHEATH) : List.of());
         }
         return switch (stage) {
-            case ORDER ->
-                prompt("Fill in whose knife it is, and when the sheath is to be ready.", NextAction.GO_TO_KNIFE);
             case KNIFE ->
                 prompt(
                         (job.asksForEdge() ? "Look which side is the edge: the outline does not tell for sure. " : "")

@@ -73,7 +73,6 @@ final class StageForms extends JPanel {
      */
     private static Set<WorkflowStage> causes(WorkflowStage dependent) {
         return switch (dependent) {
-            case ORDER -> EnumSet.of(WorkflowStage.ORDER);
             case KNIFE -> EnumSet.of(WorkflowStage.KNIFE);
             case SHEATH -> EnumSet.of(WorkflowStage.KNIFE, WorkflowStage.SHEATH);
             case PAPER -> EnumSet.allOf(WorkflowStage.class);

@@ -17,6 +17,26 @@ public final class ThemeColors {
         return color("canvas");
     }
 
+    /** Background of forms. */
+    public static Color surface() {
+        return color("surface");
+    }
+
+    /** Background of what stands out of the surface, such as cards. */
+    public static Color raised() {
+        return color("raised");
+    }
+
+    /** Line between parts of the window. */
+    public static Color line() {
+        return color("line");
+    }
+
+    /** What is selected, focused or to be done next. */
+    public static Color accent() {
+        return color("accent");
+    }
+
     public static Color leather() {
         return color("leather");
     }

@@ -11,7 +11,7 @@ import java.util.Locale;
 import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import weltwright.app.gui.shell.NotificationBar;
+import weltwright.app.gui.shell.ToastArea;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.geometry.Point;
@@ -164,7 +164,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         press(KeyEvent.VK_M);
         robot.moveMouse(view, awt(execute(() -> view.viewport().toPx(new Point(60, 15)))));
         releaseMouse();
-        NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
+        ToastArea notificationBar = (ToastArea) robot.finder().findByName("notice", false);
         assertThat(execute(notificationBar::message)).as("a defect").isEmpty();
         assertThat(outline()).isEqualTo(OutlinedJobs.KNIFE.outline());
     }

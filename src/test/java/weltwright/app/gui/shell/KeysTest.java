@@ -61,7 +61,7 @@ class KeysTest extends MainWindowTestBase {
     @Test
     void undoesTypedNotesFirst() {
         open(OutlinedJobs.outlined());
-        frame.toggleButton("stage Order").click();
+        frame.button("job title").click();
         frame.textBox("notes").focus().enterText("x");
         assertThat(job().notes()).contains("x");
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);

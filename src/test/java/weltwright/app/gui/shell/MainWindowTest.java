@@ -142,7 +142,7 @@ class MainWindowTest extends MainWindowTestBase {
         Path file = folder.resolve("pattern.pdf");
         choose(file);
         await("the PDF", () -> Files.exists(file));
-        NotificationBar notice = (NotificationBar) robot.finder().findByName("notice", false);
+        ToastArea notice = (ToastArea) robot.finder().findByName("notice", false);
         await("the notice", () -> execute(notice::isShowing));
         frame.button("open saved file").click();
         await("the program for it", () -> opened.files.equals(List.of(file)));
@@ -159,7 +159,7 @@ class MainWindowTest extends MainWindowTestBase {
     @Test
     void savesAndOpensAJob() {
         open(OutlinedJobs.empty());
-        frame.toggleButton("stage Order").click();
+        frame.button("job title").click();
         frame.textBox("customer").enterText("A. Customer");
         frame.textBox("notes").enterText("brown thread");
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
@@ -201,7 +201,7 @@ class MainWindowTest extends MainWindowTestBase {
         Path file = Files.writeString(folder.resolve("letter.jpg"), "Dear customer");
         frame.menuItemWithPath("File", "Open photo…").click();
         choose(file);
-        NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
+        ToastArea notificationBar = (ToastArea) robot.finder().findByName("notice", false);
         await("the message", () -> execute(notificationBar::isShowing));
         assertThat(execute(notificationBar::message)).contains("letter.jpg").doesNotContain("Exception");
         assertThat(job()).isEqualTo(OutlinedJobs.outlined());
@@ -233,7 +233,7 @@ class MainWindowTest extends MainWindowTestBase {
     @Test
     void refusesADroppedFileThatIsNoPhoto() throws IOException {
         drop(Files.writeString(folder.resolve("letter.txt"), "Dear customer"));
-        NotificationBar notificationBar = (NotificationBar) robot.finder().findByName("notice", false);
+        ToastArea notificationBar = (ToastArea) robot.finder().findByName("notice", false);
         await("the message", () -> execute(notificationBar::isShowing));
         assertThat(execute(notificationBar::message)).contains("letter.txt");
         assertThat(execute(() -> window.model().hasUnsavedChanges())).isFalse();

@@ -31,7 +31,6 @@ class NextStepPromptTest {
     @EnumSource(WorkflowStage.class)
     void leadsFromEachStageToTheNext(WorkflowStage stage) {
         NextStepPrompt.NextAction expected = switch (stage) {
-            case ORDER -> NextStepPrompt.NextAction.GO_TO_KNIFE;
             case KNIFE -> NextStepPrompt.NextAction.GO_TO_SHEATH;
             case SHEATH -> NextStepPrompt.NextAction.GO_TO_PAPER;
             case PAPER -> NextStepPrompt.NextAction.SAVE_PDF;

@@ -32,11 +32,14 @@ import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
 import weltwright.app.gui.outline.OutlineCanvas;
+import weltwright.app.gui.shell.Application;
 import weltwright.app.gui.shell.MainWindow;
 import weltwright.app.gui.theme.Theme;
 import weltwright.geometry.Point;
 import weltwright.job.Job;
+import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.sheath.pattern.Pattern;
 
@@ -50,6 +53,11 @@ public abstract class MainWindowTestBase {
     public FrameFixture frame;
     public final OpenedFiles opened = new OpenedFiles();
 
+    @TempDir
+    public Path state;
+
+    public Application application;
+
     @BeforeEach
     void openWindow() {
         VirtualDisplay.assumeThere();
@@ -57,8 +65,12 @@ public abstract class MainWindowTestBase {
         robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
             Theme.LIGHT.install();
-            return new MainWindow(
-                    new InMemoryPreferences(), new PhoneLensStore(Path.of("target", "no-phones")), opened);
+            application = new Application(
+                    new InMemoryPreferences(),
+                    new PhoneLensStore(state.resolve("phones")),
+                    opened,
+                    new OpenJobs(state.resolve("open-jobs")));
+            return application.newWindow();
         });
         frame = new FrameFixture(robot, window.frame());
         execute(window::show);

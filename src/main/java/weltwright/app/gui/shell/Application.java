@@ -1,0 +1,121 @@
+package weltwright.app.gui.shell;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.prefs.Preferences;
+import javax.swing.SwingUtilities;
+import weltwright.app.gui.model.DisplayUnit;
+import weltwright.app.gui.theme.Theme;
+import weltwright.job.AbandonedJob;
+import weltwright.job.OpenJobs;
+import weltwright.job.PhoneLensStore;
+
+/** The windows of the program, one for each open job, and what they share. Used on the event thread only. */
+public final class Application {
+    /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
+    private static final String PREFERENCES = "weltwright/window";
+
+    private final Preferences preferences;
+    private final PhoneLensStore lensStore;
+    private final FileOpener fileOpener;
+    private final OpenJobs openJobs;
+    private final DisplayUnit displayUnit;
+    private final List<MainWindow> windows = new ArrayList<>();
+
+    /**
+     * @param preferences of the user: theme, unit, printer, folder
+     * @param lensStore calibrated lenses
+     * @param fileOpener opens what was saved
+     * @param openJobs keeps unsaved work
+     */
+    public Application(Preferences preferences, PhoneLensStore lensStore, FileOpener fileOpener, OpenJobs openJobs) {
+        this.preferences = preferences;
+        this.lensStore = lensStore;
+        this.fileOpener = fileOpener;
+        this.openJobs = openJobs;
+        displayUnit = new DisplayUnit(preferences);
+    }
+
+    /**
+     * Opens the first window, and a job or photo in it where a file is given, and offers to restore what was not saved
+     * when the program ended last. Returns at once; may be called on any thread.
+     */
+    public static void start(Optional<Path> file) {
+        System.setProperty("apple.laf.useScreenMenuBar", "true"); // for macOS; ignored elsewhere
+        SwingUtilities.invokeLater(() -> {
+            Preferences preferences = Preferences.userRoot().node(PREFERENCES);
+            Theme.load(preferences).install();
+            Application application = new Application(
+                    preferences, PhoneLensStore.standard(), FileOpener.ofDesktop(), OpenJobs.standard());
+            MainWindow window = application.newWindow();
+            window.show();
+            file.ifPresent(window::openFile);
+            application.offerRecovery(window);
+        });
+    }
+
+    /** Creates a window with an empty job; the caller shows it. */
+    public MainWindow newWindow() {
+        MainWindow window = new MainWindow(this);
+        windows.add(window);
+        return window;
+    }
+
+    /** Offers in a window to restore the work of each job that was not saved when its process ended. */
+    public void offerRecovery(MainWindow window) {
+        window.runInBackground("Looking for unsaved work", openJobs::abandoned, found -> {
+            for (AbandonedJob job : found) {
+                window.offerRecovery(job);
+            }
+        });
+    }
+
+    /** Returns the window in which a file is open. */
+    Optional<MainWindow> windowOf(Path file) {
+        return windows.stream()
+                .filter(window ->
+                        window.model().file().map(open -> isSame(open, file)).orElse(false))
+                .findFirst();
+    }
+
+    private static boolean isSame(Path one, Path other) {
+        try {
+            return Files.isSameFile(one, other);
+        } catch (IOException e) {
+            return one.equals(other); // one of them is missing
+        }
+    }
+
+    void closed(MainWindow window) {
+        windows.remove(window);
+    }
+
+    /** Closes all windows, which ends the program, unless the user cancels to keep an unsaved job. */
+    void quit() {
+        List.copyOf(windows).forEach(MainWindow::close);
+    }
+
+    Preferences preferences() {
+        return preferences;
+    }
+
+    PhoneLensStore lensStore() {
+        return lensStore;
+    }
+
+    FileOpener fileOpener() {
+        return fileOpener;
+    }
+
+    OpenJobs openJobs() {
+        return openJobs;
+    }
+
+    DisplayUnit displayUnit() {
+        return displayUnit;
+    }
+}

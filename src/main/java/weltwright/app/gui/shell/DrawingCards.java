@@ -1,0 +1,73 @@
+package weltwright.app.gui.shell;
+
+import java.awt.CardLayout;
+import javax.swing.JPanel;
+import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.model.WorkflowStage;
+import weltwright.app.gui.outline.OutlinePanel;
+import weltwright.app.gui.paper.PaperPreview;
+import weltwright.app.gui.pattern.PatternPanel;
+import weltwright.app.gui.photo.PhotoPanel;
+import weltwright.job.Job;
+
+/**
+ * The drawings beside the forms, one of which is visible: the first steps, the photo, the outline, the pattern, its
+ * pages.
+ */
+final class DrawingCards extends JPanel {
+    private enum Card {
+        FIRST_STEPS,
+        PHOTO,
+        OUTLINE,
+        PATTERN,
+        PAPER
+    }
+
+    private final PhotoPanel photo;
+    private final OutlinePanel outline;
+    private final PatternPanel pattern;
+    private final PaperPreview paper;
+
+    DrawingCards(
+            WelcomePanel firstSteps, PhotoPanel photo, OutlinePanel outline, PatternPanel pattern, PaperPreview paper) {
+        super(new CardLayout());
+        this.photo = photo;
+        this.outline = outline;
+        this.pattern = pattern;
+        this.paper = paper;
+        add(firstSteps, Card.FIRST_STEPS.name());
+        add(photo, Card.PHOTO.name());
+        add(outline, Card.OUTLINE.name());
+        add(pattern, Card.PATTERN.name());
+        add(paper, Card.PAPER.name());
+    }
+
+    /**
+     * Shows the drawing of a stage.
+     *
+     * @param photoRequested whether the user wants to see the photo as taken
+     */
+    void show(WorkflowStage stage, Job job, boolean photoRequested) {
+        ((CardLayout) getLayout()).show(this, card(stage, job, photoRequested).name());
+    }
+
+    private static Card card(WorkflowStage stage, Job job, boolean photoRequested) {
+        if (job.photo().isEmpty() && job.silhouette().isEmpty()) {
+            return Card.FIRST_STEPS;
+        }
+        if (stage != WorkflowStage.KNIFE) {
+            return stage == WorkflowStage.PAPER ? Card.PAPER : Card.PATTERN;
+        }
+        boolean onlyPhoto =
+                job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
+        return onlyPhoto ? Card.PHOTO : Card.OUTLINE;
+    }
+
+    /** Returns the visible canvas. */
+    DrawingCanvas activeCanvas() {
+        if (paper.isShowing()) {
+            return paper.canvas();
+        }
+        return pattern.isShowing() ? pattern.canvas() : photo.isShowing() ? photo.canvas() : outline.canvas();
+    }
+}

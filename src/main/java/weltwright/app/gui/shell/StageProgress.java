@@ -1,0 +1,64 @@
+package weltwright.app.gui.shell;
+
+import weltwright.app.gui.model.WorkflowStage;
+import weltwright.job.Job;
+import weltwright.wording.Messages;
+
+/**
+ * How far a stage is, and why.
+ *
+ * @param state shown as a shape
+ * @param reason for the user; empty where the state says enough
+ */
+record StageProgress(StageState state, String reason) {
+    private static final Messages MESSAGES = Messages.of(StageProgress.class);
+
+    /**
+     * Returns the progress of a stage.
+     *
+     * @param now with the refused entry on which this stage depends
+     * @param computing whether the pattern is being computed
+     */
+    static StageProgress of(Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing) {
+        if (!now.entryError().isEmpty()) {
+            return new StageProgress(StageState.STOPPED, now.entryError());
+        }
+        return stage == WorkflowStage.KNIFE ? ofKnife(job, now) : ofPattern(job, stage, now, computing);
+    }
+
+    private static StageProgress ofKnife(Job job, NextStepPrompt.Circumstances now) {
+        if (now.tracing()) {
+            return new StageProgress(StageState.WORKING, "");
+        }
+        if (job.silhouette().isEmpty()) {
+            return now.traceError().isEmpty()
+                    ? new StageProgress(StageState.OPEN, job.photo().isEmpty() ? MESSAGES.text("waits.photo") : "")
+                    : new StageProgress(StageState.STOPPED, now.traceError());
+        }
+        if (job.asksForEdge()) {
+            return new StageProgress(StageState.DOUBTFUL, MESSAGES.text("look.edge"));
+        }
+        return job.unsure().isEmpty()
+                ? new StageProgress(StageState.DONE, "")
+                : new StageProgress(
+                        StageState.DOUBTFUL,
+                        MESSAGES.text("look.unsure", job.unsure().size()));
+    }
+
+    private static StageProgress ofPattern(
+            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing) {
+        if (job.silhouette().isEmpty()) {
+            return new StageProgress(StageState.OPEN, MESSAGES.text("waits.outline"));
+        }
+        if (!job.settings().isMeasured()) {
+            return new StageProgress(StageState.OPEN, MESSAGES.text("waits.thickness"));
+        }
+        if (!now.patternError().isEmpty()) {
+            return new StageProgress(StageState.STOPPED, now.patternError());
+        }
+        if (stage != WorkflowStage.SHEATH) {
+            return new StageProgress(StageState.OPEN, "");
+        }
+        return new StageProgress(computing ? StageState.WORKING : StageState.DONE, "");
+    }
+}
