@@ -85,6 +85,7 @@ class ArchitectureTest {
             "app.gui.knife",
             "app.gui.paper",
             "app.gui.pattern",
+            "app.gui.bench",
             "app.gui.photo",
             "app.gui.outline",
             "app.gui.sheath",

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.stream.Collectors;
@@ -24,6 +25,22 @@ public record OperationOrder(List<Operation> operations, List<OperationConstrain
     public OperationOrder {
         operations = List.copyOf(operations);
         constraints = List.copyOf(constraints);
+    }
+
+    /**
+     * Returns an identifier of each operation, in their order. It tells the work and the pieces and not the sizes, so
+     * that it stays the same as long as the operation does: "join/glue/body+welt". A second operation alike has a 2.
+     */
+    public List<String> identifiers() {
+        Map<String, Integer> alike = new HashMap<>();
+        List<String> identifiers = new ArrayList<>();
+        for (Operation operation : operations) {
+            String name = (operation.phase() + "/" + operation.step() + "/" + String.join("+", operation.pieces()))
+                    .toLowerCase(Locale.ROOT);
+            int number = alike.merge(name, 1, Integer::sum);
+            identifiers.add(number == 1 ? name : name + "/" + number);
+        }
+        return identifiers;
     }
 
     /** Returns the total estimated time, with waits one after another, as for a single sheath. */

@@ -9,9 +9,10 @@ import static weltwright.assembly.AssemblyText.text;
  * @param waitMinutes of drying or setting after it
  */
 public record OperationTime(int benchMinutes, int waitMinutes) {
-    static final OperationTime NONE = new OperationTime(0, 0);
+    public static final OperationTime NONE = new OperationTime(0, 0);
 
-    OperationTime plus(OperationTime other) {
+    /** Returns the sum of both, with waits one after another. */
+    public OperationTime plus(OperationTime other) {
         return new OperationTime(benchMinutes + other.benchMinutes, waitMinutes + other.waitMinutes);
     }
 

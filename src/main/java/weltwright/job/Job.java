@@ -2,6 +2,7 @@ package weltwright.job;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -49,6 +50,8 @@ import weltwright.trace.outline.UncertainStretch;
  * @param shaping shape of the cross-sections, which no photo shows
  * @param spec choices for the sheath
  * @param cutting leather that the sheaths are cut from, and how their pieces lie on it
+ * @param workDone operations that were ticked off, by their identifiers in the order of work, and when; those of a
+ *     sheath since changed stay and count for nothing
  * @param typed what the user typed for lengths, by the name of the field, such as "8 oz"; a text that no longer stands
  *     for the length is ignored
  */
@@ -69,6 +72,7 @@ public record Job(
         CrossSectionShape shaping,
         SheathSpec spec,
         CuttingPlan cutting,
+        Map<String, LocalDateTime> workDone,
         Map<String, String> typed) {
     /** A stretch whose outline was moved by more than this counts as reviewed by the user. Chosen by eye. */
     private static final double REVIEWED_MM = 0.1;
@@ -89,6 +93,7 @@ public record Job(
         Objects.requireNonNull(shaping);
         Objects.requireNonNull(spec);
         Objects.requireNonNull(cutting);
+        workDone = Map.copyOf(workDone);
         typed = Map.copyOf(typed);
     }
 
@@ -110,6 +115,7 @@ public record Job(
                 CrossSectionShape.usual(0.4),
                 SheathSpec.standard(SheathKind.FOLDED),
                 CuttingPlan.NONE,
+                Map.of(),
                 Map.of());
     }
 
@@ -249,6 +255,18 @@ public record Job(
     /** Replaces the choices for leather and layout. */
     public Job withCutting(CuttingPlan cutting) {
         return changed().cutting(cutting).build();
+    }
+
+    /** Ticks an operation off, or takes that back where the time is empty. */
+    public Job withWorkDone(String operation, Optional<LocalDateTime> when) {
+        Map<String, LocalDateTime> done = new HashMap<>(workDone);
+        when.ifPresentOrElse(time -> done.put(operation, time), () -> done.remove(operation));
+        return changed().workDone(done).build();
+    }
+
+    /** Takes all ticks back, as for another sheath by the same pattern. */
+    public Job withoutWorkDone() {
+        return changed().workDone(Map.of()).build();
     }
 
     /** Replaces the text that the user typed in a field; empty where the program wrote it. */

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,13 +55,19 @@ record JobDocument(
         @JsonSetter(nulls = Nulls.SET) SilhouetteJson.@Nullable Side spineTold,
         SheathSpecJson sheath,
         CuttingPlanJson cutting,
+        Map<String, LocalDateTime> workDone,
         Map<String, String> typed) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 11;
+    static final int VERSION = 12;
 
     /** Far more than there are fields. */
     private static final int MOST_TYPED = 200;
+
+    /** Far more than a sheath has operations. */
+    private static final int MOST_WORK_DONE = 1000;
+
+    private static final int LONGEST_IDENTIFIER = 300;
 
     static JobDocument of(Job job) {
         return new JobDocument(
@@ -81,6 +88,7 @@ record JobDocument(
                 job.spineOnLeft().map(SilhouetteJson.Side::spine).orElse(null),
                 SheathSpecJson.of(job.spec()),
                 CuttingPlanJson.of(job.cutting()),
+                new TreeMap<>(job.workDone()),
                 new TreeMap<>(job.typed()));
     }
 
@@ -108,6 +116,10 @@ record JobDocument(
                 measured.shaping(),
                 sheath.spec(),
                 cutting.plan(),
+                workDone.entrySet().stream()
+                        .filter(entry -> entry.getKey().length() <= LONGEST_IDENTIFIER)
+                        .limit(MOST_WORK_DONE)
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
                 typed.entrySet().stream()
                         .filter(entry -> entry.getValue().length() <= JobFields.TYPED.longest())
                         .limit(MOST_TYPED)

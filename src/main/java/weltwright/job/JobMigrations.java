@@ -77,6 +77,9 @@ final class JobMigrations {
             if (version >= 1 && version <= 10) {
                 addCutting(job);
             }
+            if (version >= 1 && version <= 11) {
+                job.putObject("work_done");
+            }
             if (version >= 1 && version <= 3) {
                 addHardware(job);
                 if (job.path("measured") instanceof ObjectNode measured) {

@@ -72,6 +72,7 @@ class JobMigrationsTest {
                 .isEqualTo(JobBuilder.builder(TestJobs.full())
                         .typed(Map.of())
                         .cutting(CuttingPlan.NONE)
+                        .workDone(Map.of())
                         .build());
     }
 
@@ -84,11 +85,24 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheTenthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionTenWroteIt(json, 10));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full().withCutting(CuttingPlan.NONE));
+        assertThat(JobFile.read(file))
+                .isEqualTo(TestJobs.full().withCutting(CuttingPlan.NONE).withoutWorkDone());
     }
 
     private static ObjectNode asVersionTenWroteIt(ObjectNode json, int version) {
         json.remove("cutting");
+        return asVersionElevenWroteIt(json, version);
+    }
+
+    /** As version 11 wrote it: without ticks in the order of work. */
+    @Test
+    void readsWhatTheEleventhVersionWrote() throws IOException {
+        EditedJobFile.write(file, json -> asVersionElevenWroteIt(json, 11));
+        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full().withoutWorkDone());
+    }
+
+    private static ObjectNode asVersionElevenWroteIt(ObjectNode json, int version) {
+        json.remove("work_done");
         return json.put("version", version);
     }
 
@@ -97,6 +111,7 @@ class JobMigrationsTest {
         return JobBuilder.builder(full)
                 .typed(Map.of())
                 .cutting(CuttingPlan.NONE)
+                .workDone(Map.of())
                 .settings(
                         full.settings().withHandleSection(HandleSection.UNKNOWN).withMarks(List.of()))
                 .build();

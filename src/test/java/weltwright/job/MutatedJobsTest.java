@@ -138,6 +138,7 @@ class MutatedJobsTest {
                 job.shaping(),
                 job.spec(),
                 job.cutting(),
+                job.workDone(),
                 job.typed());
     }
 

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -158,6 +159,7 @@ public final class TestJobs {
                                 List.of(new Fastener("eyelet", Hardware.Kind.EYELET, 5 + 1 / 7.0, 9, 1, 4)),
                                 List.of(new Ring("ring", 20, 3)))),
                 cutting(),
+                Map.of("prepare/cut/body", LocalDateTime.of(2024, 3, 9, 14, 5, 33)),
                 Map.of("leather thickness", "8 oz"));
     }
 

@@ -7,7 +7,8 @@ import weltwright.wording.Messages;
 public enum WorkflowStage {
     KNIFE('1'),
     SHEATH('2'),
-    PAPER('3');
+    PAPER('3'),
+    BENCH('4');
 
     private static final Messages MESSAGES = Messages.of(WorkflowStage.class);
 

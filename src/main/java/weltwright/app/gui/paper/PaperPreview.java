@@ -73,7 +73,7 @@ public final class PaperPreview extends JPanel {
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         add(bar(), "span, growx, wmin 0, wrap");
-        add(scroll, "growy, hmin 0");
+        add(scroll, "grow, wmin 0, hmin 0");
         add(canvas, "push, grow, wmin 0, hmin 0");
         addAncestorListener(new AncestorListener() {
             @Override
@@ -101,7 +101,7 @@ public final class PaperPreview extends JPanel {
     private JPanel bar() {
         JPanel bar = new JPanel(new MigLayout("insets 6 12 6 12, gap 8", "[grow][][]16[][]"));
         title.setName("page title");
-        bar.add(title, "wmin 0");
+        bar.add(title, "wmin pref");
         JButton fit = new JButton(
                 new RunnableAction(messages.text("preview.fit"), messages.text("preview.fit.tip"), canvas::zoomToFit));
         fit.setName("whole page");

@@ -35,8 +35,8 @@ import weltwright.units.MeasureUnit;
 import weltwright.wording.AdviceWording;
 
 /**
- * The sheath in one of several tabs: pattern, cross-section, test draw, order of work or hardware, with advice beneath.
- * The design and its plan are computed in the background as the job changes; only the selected tab is updated.
+ * The sheath in one of several tabs: pattern, cross-section, test draw or hardware, with advice beneath. The design and
+ * its plan are computed in the background as the job changes; only the selected tab is updated.
  */
 public final class PatternPanel extends JPanel {
     private final JobModel model;
@@ -45,7 +45,6 @@ public final class PatternPanel extends JPanel {
     private final PatternCanvas patternCanvas = new PatternCanvas();
     private final CrossSectionPanel crossSection;
     private final TestDrawPanel testDraw;
-    private final OrderOfWorkPanel orderOfWork = new OrderOfWorkPanel();
     private final HardwarePanel hardware;
     private final JScrollPane adviceScrollPane;
     private final WrappedText advice = new WrappedText(ThemeColors::text);
@@ -70,7 +69,6 @@ public final class PatternPanel extends JPanel {
         cards.add(patternCanvas, PatternTab.PATTERN.name());
         cards.add(crossSection, PatternTab.CROSS_SECTION.name());
         cards.add(testDraw, PatternTab.TEST_DRAW.name());
-        cards.add(orderOfWork, PatternTab.WORK.name());
         cards.add(hardware, PatternTab.HARDWARE.name());
         add(tabBar(), "wmin 0");
         add(cards, "wmin 0, hmin 0, push");
@@ -106,7 +104,7 @@ public final class PatternPanel extends JPanel {
         return switch (tab) {
             case CROSS_SECTION -> crossSection.canvas();
             case TEST_DRAW -> testDraw.canvas();
-            case PATTERN, WORK, HARDWARE -> patternCanvas;
+            case PATTERN, HARDWARE -> patternCanvas;
         };
     }
 
@@ -173,7 +171,6 @@ public final class PatternPanel extends JPanel {
             }
             case CROSS_SECTION -> crossSection.setDesign(shown().value());
             case TEST_DRAW -> testDraw.setDesign(shown().value());
-            case WORK -> orderOfWork.setPlan(shownPlan());
             case HARDWARE -> hardware.setPlan(shownPlan());
         }
     }
@@ -184,7 +181,6 @@ public final class PatternPanel extends JPanel {
             case PATTERN -> patternCanvas;
             case CROSS_SECTION -> crossSection.stationCanvas();
             case TEST_DRAW -> testDraw.canvas();
-            case WORK -> orderOfWork.table();
             case HARDWARE -> hardware.stockTable();
         };
     }

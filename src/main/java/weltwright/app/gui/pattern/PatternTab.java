@@ -7,7 +7,6 @@ enum PatternTab {
     PATTERN("Pattern", "pattern", "The pieces to cut"),
     CROSS_SECTION("Cross-section", "cross-section", "The sewn sheath cut through, anywhere along the knife"),
     TEST_DRAW("Test draw", "test-draw", "The knife drawn from the sheath, before any leather is cut"),
-    WORK("Order of work", "work", "What to do at the bench, first to last, and why in this order"),
     HARDWARE("Hardware", "hardware", "Rivets, snaps, eyelets and rings: what this sheath takes, and what you have");
 
     private final String label;

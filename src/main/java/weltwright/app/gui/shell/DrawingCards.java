@@ -2,6 +2,7 @@ package weltwright.app.gui.shell;
 
 import java.awt.CardLayout;
 import javax.swing.JPanel;
+import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.outline.OutlinePanel;
@@ -12,7 +13,7 @@ import weltwright.job.Job;
 
 /**
  * The drawings beside the forms, one of which is visible: the first steps, the photo, the outline, the pattern, its
- * pages.
+ * pages, the work.
  */
 final class DrawingCards extends JPanel {
     private enum Card {
@@ -20,26 +21,35 @@ final class DrawingCards extends JPanel {
         PHOTO,
         OUTLINE,
         PATTERN,
-        PAPER
+        PAPER,
+        BENCH
     }
 
     private final PhotoPanel photo;
     private final OutlinePanel outline;
     private final PatternPanel pattern;
     private final PaperPreview paper;
+    private final BenchPanel bench;
 
     DrawingCards(
-            WelcomePanel firstSteps, PhotoPanel photo, OutlinePanel outline, PatternPanel pattern, PaperPreview paper) {
+            WelcomePanel firstSteps,
+            PhotoPanel photo,
+            OutlinePanel outline,
+            PatternPanel pattern,
+            PaperPreview paper,
+            BenchPanel bench) {
         super(new CardLayout());
         this.photo = photo;
         this.outline = outline;
         this.pattern = pattern;
         this.paper = paper;
+        this.bench = bench;
         add(firstSteps, Card.FIRST_STEPS.name());
         add(photo, Card.PHOTO.name());
         add(outline, Card.OUTLINE.name());
         add(pattern, Card.PATTERN.name());
         add(paper, Card.PAPER.name());
+        add(bench, Card.BENCH.name());
     }
 
     /**
@@ -56,7 +66,11 @@ final class DrawingCards extends JPanel {
             return Card.FIRST_STEPS;
         }
         if (stage != WorkflowStage.KNIFE) {
-            return stage == WorkflowStage.PAPER ? Card.PAPER : Card.PATTERN;
+            return switch (stage) {
+                case PAPER -> Card.PAPER;
+                case BENCH -> Card.BENCH;
+                default -> Card.PATTERN;
+            };
         }
         boolean onlyPhoto =
                 job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
@@ -67,6 +81,9 @@ final class DrawingCards extends JPanel {
     DrawingCanvas activeCanvas() {
         if (paper.isShowing()) {
             return paper.canvas();
+        }
+        if (bench.isShowing()) {
+            return bench.canvas();
         }
         return pattern.isShowing() ? pattern.canvas() : photo.isShowing() ? photo.canvas() : outline.canvas();
     }

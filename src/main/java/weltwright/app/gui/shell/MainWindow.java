@@ -8,6 +8,7 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -28,6 +29,9 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.bench.BenchForm;
+import weltwright.app.gui.bench.BenchModel;
+import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
@@ -113,6 +117,9 @@ public final class MainWindow {
                 model, tasks, frame, dialogs, lensStore, traceController::forgetCorrections, toasts::showMessage);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
         PaperModel paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
+        BenchModel bench =
+                new BenchModel(model, patternPanel::pattern, tasks, () -> LocalDateTime.now(ZoneId.systemDefault()));
+        BenchPanel benchPanel = new BenchPanel(bench);
         outputActions = new OutputActions(
                 model,
                 patternPanel::pattern,
@@ -142,13 +149,15 @@ public final class MainWindow {
         forms.add(
                 WorkflowStage.PAPER,
                 new PaperForm(paper, actions.savePdf, actions.printChosenPages, actions.print, cutterForm));
+        forms.add(WorkflowStage.BENCH, new BenchForm(bench, benchPanel, dialogs));
         orderPopup.form().onRefusal(this::update);
         drawings = new DrawingCards(
                 new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob),
                 photoPanel,
                 outlinePanel,
                 patternPanel,
-                new PaperPreview(paper, new ScreenPreferences(preferences), tasks));
+                new PaperPreview(paper, new ScreenPreferences(preferences), tasks),
+                benchPanel);
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
         toasts.install(frame.getLayeredPane());
@@ -191,6 +200,7 @@ public final class MainWindow {
         tasks.addListener(this::update);
         patternPanel.addListener(this::update);
         patternPanel.addListener(paper::update);
+        patternPanel.addListener(bench::update);
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         setUnit(displayUnit.unit());
         goTo(WorkflowStage.KNIFE);

@@ -86,9 +86,9 @@ record NextStepPrompt(String text, List<NextAction> actions) {
                     "Both thicknesses are typed: have the outline of the knife found. It takes some seconds.",
                     stage == WorkflowStage.KNIFE ? NextAction.FIND_OUTLINE : NextAction.GO_TO_KNIFE);
         }
-        if (!now.patternError().isEmpty() && (stage == WorkflowStage.SHEATH || stage == WorkflowStage.PAPER)) {
+        if (!now.patternError().isEmpty() && stage.compareTo(WorkflowStage.SHEATH) >= 0) {
             return new NextStepPrompt(
-                    now.patternError(), stage == WorkflowStage.PAPER ? List.of(NextAction.GO_TO_SHEATH) : List.of());
+                    now.patternError(), stage == WorkflowStage.SHEATH ? List.of() : List.of(NextAction.GO_TO_SHEATH));
         }
         return switch (stage) {
             case KNIFE ->
@@ -108,6 +108,11 @@ record NextStepPrompt(String text, List<NextAction> actions) {
                         "Print, and measure the 50 mm square before you cut. If it is not 50 mm, type what it measures"
                                 + " and print again.",
                         NextAction.SAVE_PDF);
+            case BENCH ->
+                new NextStepPrompt(
+                        "Tick each step off as it is done: the space bar, or a click on its box. F11 shows the work large"
+                                + " enough to read from the bench.",
+                        List.of());
         };
     }
 

@@ -68,14 +68,14 @@ final class StageForms extends JPanel {
     }
 
     /**
-     * Returns the stages on whose entries a stage depends: the outline on the knife's, the pattern on two, paper on
-     * all.
+     * Returns the stages on whose entries a stage depends: the outline on the knife's, the pattern on two, paper and
+     * bench on all.
      */
     private static Set<WorkflowStage> causes(WorkflowStage dependent) {
         return switch (dependent) {
             case KNIFE -> EnumSet.of(WorkflowStage.KNIFE);
             case SHEATH -> EnumSet.of(WorkflowStage.KNIFE, WorkflowStage.SHEATH);
-            case PAPER -> EnumSet.allOf(WorkflowStage.class);
+            case PAPER, BENCH -> EnumSet.allOf(WorkflowStage.class);
         };
     }
 

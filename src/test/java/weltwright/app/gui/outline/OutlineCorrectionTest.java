@@ -253,6 +253,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
                 job.shaping(),
                 job.spec(),
                 job.cutting(),
+                job.workDone(),
                 job.typed()));
         frame.button("next unsure").requireText("2 places to look at").click();
         assertThat(middle().distance(new Point(80, 12))).isLessThan(3);

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import weltwright.app.gui.assembled.StationCanvas;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
-import weltwright.assembly.AssemblyPlan;
 import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.sheath.spec.BeltAttachment;
@@ -89,24 +88,6 @@ class PatternTabsTest extends MainWindowTestBase {
         assertThat(frame.textBox("draw told").text()).startsWith("Drawn 0.0 mm: edge to stitch");
         press(KeyEvent.VK_END);
         assertThat(frame.textBox("draw told").text()).contains("the edge is out");
-    }
-
-    @Test
-    void listsTheOperationsOfTheBenchCardWithTheirReasons() {
-        AssemblyPlan plan = AssemblyPlan.of(execute(() -> window.pattern().orElseThrow()));
-        frame.toggleButton("tab Order of work").click();
-        JTable table = frame.table("work steps").target();
-        await(
-                "the steps",
-                () -> execute(table::getRowCount) == plan.order().operations().size());
-        for (int row = 0; row < plan.order().operations().size(); row++) {
-            assertThat(frame.table("work steps").valueAt(TableCell.row(row).column(1)))
-                    .isEqualTo(plan.order().operations().get(row).work());
-        }
-        var constraint = plan.order().constraints().get(0);
-        int after = plan.order().operations().indexOf(constraint.after());
-        execute(() -> table.setRowSelectionInterval(after, after));
-        assertThat(frame.textBox("why in this order").text()).contains(constraint.why());
     }
 
     @Test

@@ -1,0 +1,288 @@
+package weltwright.app.gui.shell;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
+import javax.swing.SwingUtilities;
+import weltwright.app.gui.testing.InMemoryPreferences;
+import weltwright.app.gui.testing.OpenedFiles;
+import weltwright.app.gui.theme.Theme;
+import weltwright.image.Photo;
+import weltwright.job.Job;
+import weltwright.job.OpenJobs;
+import weltwright.job.PhoneLensStore;
+import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.trace.ProgressListener;
+
+/**
+ * Makes screenshots of all places of the window from the sample photos: in both themes, each language of the program,
+ * at 1024 × 700 and 1440 × 900, and at twice the size for screens of twice the resolution. Needs a display.
+ *
+ * <p>Arguments: the folder, which is created; by default {@code target/screenshots}.
+ */
+final class Screenshots {
+    private static final List<String> LANGUAGES = List.of("en", "de");
+    private static final int TIMEOUT_MS = 120_000;
+    private static final int POLL_MS = 100;
+
+    /** Longer than what is opened and closed with motion takes. */
+    private static final int SETTLED_MS = 600;
+
+    private final Path folder;
+    private final int scale;
+    private final MainWindow window;
+    private Theme theme = Theme.LIGHT;
+
+    private Screenshots(Path folder, int scale) throws Exception {
+        this.folder = folder;
+        this.scale = scale;
+        window = onEventThread(() -> {
+            theme.install();
+            Path state = Files.createTempDirectory("screenshots");
+            return new Application(
+                            new InMemoryPreferences(),
+                            new PhoneLensStore(state.resolve("phones")),
+                            new OpenedFiles(),
+                            new OpenJobs(state.resolve("open-jobs")))
+                    .newWindow();
+        });
+    }
+
+    public static void main(String[] args) throws Exception {
+        Path folder = Path.of(args.length > 0 ? args[0] : "target/screenshots");
+        if (args.length < 2) {
+            Files.createDirectories(folder);
+            for (String language : LANGUAGES) {
+                for (int scale : new int[] {1, 2}) {
+                    if (hasBundle(language)) {
+                        runInAProcess(folder, language, scale);
+                    }
+                }
+            }
+            return;
+        }
+        new Screenshots(folder, Integer.parseInt(args[1])).takeAll();
+        System.exit(0);
+    }
+
+    private static boolean hasBundle(String language) {
+        return language.equals("en")
+                || Screenshots.class.getResource("/weltwright/wording/messages_" + language + ".properties") != null;
+    }
+
+    /** Scale and language hold for a process from its start. */
+    private static void runInAProcess(Path folder, String language, int scale)
+            throws IOException, InterruptedException {
+        int code = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Duser.language=" + language,
+                        "-Dsun.java2d.uiScale=" + scale,
+                        "-classpath",
+                        System.getProperty("java.class.path"),
+                        Screenshots.class.getName(),
+                        folder.toString(),
+                        Integer.toString(scale))
+                .inheritIO()
+                .start()
+                .waitFor();
+        if (code != 0) {
+            throw new IOException("The screenshots in " + language + " at " + scale + " failed.");
+        }
+    }
+
+    private void takeAll() throws Exception {
+        onEventThread(() -> {
+            window.show();
+            return window;
+        });
+        takeInAllLooks("start");
+        Job photographed = dropPoint();
+        open(photographed);
+        takeInAllLooks("photo");
+        Job traced = photographed.traced(ProgressListener.NONE);
+        open(traced);
+        takeStages("folded");
+        open(leafBlade().traced(ProgressListener.NONE));
+        takeStages("panels");
+    }
+
+    private void takeStages(String sheath) throws Exception {
+        List<String> places = names("stage ");
+        for (String place : places) {
+            click(place);
+            List<String> tabs = names("tab ");
+            if (tabs.isEmpty()) {
+                takeInAllLooks(fileName(place) + "-" + sheath);
+            }
+            for (String tab : tabs) {
+                click(tab);
+                takeInAllLooks(fileName(place) + "-" + fileName(tab) + "-" + sheath);
+            }
+        }
+    }
+
+    private void takeInAllLooks(String name) throws Exception {
+        for (Theme each : Theme.values()) {
+            theme = each;
+            onEventThread(() -> {
+                each.select(new InMemoryPreferences());
+                return each;
+            });
+            take(name, 1024, 700);
+            if (scale == 1) {
+                take(name, 1440, 900);
+            }
+        }
+    }
+
+    private void take(String name, int width, int height) throws Exception {
+        onEventThread(() -> {
+            window.frame().setSize(width, height);
+            window.frame().validate();
+            return name;
+        });
+        settle();
+        BufferedImage image = onEventThread(() -> {
+            Component root = window.frame().getRootPane();
+            BufferedImage painted =
+                    new BufferedImage(root.getWidth() * scale, root.getHeight() * scale, BufferedImage.TYPE_INT_RGB);
+            Graphics2D g = painted.createGraphics();
+            g.scale(scale, scale);
+            root.paint(g);
+            g.dispose();
+            return painted;
+        });
+        String file = String.join(
+                "-",
+                name,
+                theme.name().toLowerCase(Locale.ROOT),
+                Locale.getDefault().getLanguage(),
+                width + "x" + height + (scale == 1 ? "" : "-at-" + 100 * scale));
+        ImageIO.write(image, "png", folder.resolve(file + ".png").toFile());
+    }
+
+    /** Waits until nothing runs in the background, and a moment more. */
+    private void settle() throws Exception {
+        long end = System.currentTimeMillis() + TIMEOUT_MS;
+        int quiet = 0;
+        while (quiet < SETTLED_MS && System.currentTimeMillis() < end) {
+            Thread.sleep(POLL_MS);
+            boolean busy = onEventThread(() ->
+                    !find(window.frame(), TaskProgressBar.class::isInstance).isEmpty()
+                            && isBusy(find(window.frame(), TaskProgressBar.class::isInstance)
+                                    .get(0)));
+            quiet = busy ? 0 : quiet + POLL_MS;
+        }
+    }
+
+    private static boolean isBusy(Component progressBar) {
+        return Stream.of(((Container) progressBar).getComponents()).anyMatch(Component::isVisible);
+    }
+
+    private void open(Job job) throws Exception {
+        onEventThread(() -> {
+            window.model().open(job, Optional.empty());
+            return job;
+        });
+        settle();
+    }
+
+    private void click(String name) throws Exception {
+        onEventThread(() -> {
+            ((AbstractButton) find(window.frame(), each -> name.equals(each.getName()))
+                            .get(0))
+                    .doClick();
+            return name;
+        });
+        settle();
+    }
+
+    /** Returns the names of the visible buttons that begin so. */
+    private List<String> names(String prefix) throws Exception {
+        return onEventThread(() -> find(
+                        window.frame(),
+                        each -> each instanceof AbstractButton
+                                && each.isShowing()
+                                && each.getName() != null
+                                && each.getName().startsWith(prefix))
+                .stream()
+                .map(Component::getName)
+                .toList());
+    }
+
+    private static List<Component> find(Container container, Predicate<Component> wanted) {
+        List<Component> found = new ArrayList<>();
+        for (Component child : container.getComponents()) {
+            if (wanted.test(child)) {
+                found.add(child);
+            }
+            if (child instanceof Container inner) {
+                found.addAll(find(inner, wanted));
+            }
+        }
+        return found;
+    }
+
+    private static String fileName(String buttonName) {
+        return buttonName
+                .toLowerCase(Locale.ROOT)
+                .replaceFirst("^(stage|tab) ", "")
+                .replaceAll("[^a-z0-9]+", "-");
+    }
+
+    private static <T> T onEventThread(Callable<T> call) throws InterruptedException, InvocationTargetException {
+        FutureTask<T> task = new FutureTask<>(call);
+        SwingUtilities.invokeAndWait(task);
+        try {
+            return task.get();
+        } catch (ExecutionException e) {
+            throw new InvocationTargetException(e.getCause());
+        }
+    }
+
+    /** The measures of {@code sample-images/drop-point.args}. */
+    private static Job dropPoint() {
+        Job job = Job.begin(LocalDate.of(2027, 3, 1))
+                .withOrder(
+                        "Anouk",
+                        "drop point",
+                        Optional.of(LocalDate.of(2027, 3, 24)),
+                        "Worn high, on the right hip. Natural leather, waxed thread in tan.")
+                .withPhoto(Photo.read(Path.of("sample-images", "drop-point.jpg")));
+        return measured(job, 19, 3.5);
+    }
+
+    /** The measures of {@code sample-images/leaf-blade.args}. */
+    private static Job leafBlade() {
+        Job job = Job.begin(LocalDate.of(2027, 3, 2))
+                .withOrder("Tomas", "leaf blade", Optional.of(LocalDate.of(2027, 4, 9)), "Dark brown, black thread.")
+                .withPhoto(Photo.read(Path.of("sample-images", "leaf-blade.jpg")))
+                .withSpec(SheathSpec.standard(SheathKind.PANELS));
+        return measured(job, 22, 4.2);
+    }
+
+    private static Job measured(Job job, double handleMm, double spineMm) {
+        return job.withSettings(job.settings()
+                .withHandleThicknessMm(OptionalDouble.of(handleMm))
+                .withSpineThicknessMm(OptionalDouble.of(spineMm)));
+    }
+}
