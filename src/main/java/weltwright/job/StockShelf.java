@@ -1,13 +1,6 @@
 package weltwright.job;
 
-import com.fasterxml.jackson.annotation.JsonSetter;
-import com.fasterxml.jackson.annotation.Nulls;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
-import com.fasterxml.jackson.databind.annotation.JsonNaming;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,8 +12,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
-import weltwright.geometry.Point;
-import weltwright.geometry.Polyline;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
@@ -36,12 +27,8 @@ import weltwright.layout.stock.Stock;
  */
 public record StockShelf(Path folder) {
     private static final String ENDING = ".json";
-    private static final String FORMAT = "weltwright stock";
-    private static final FileKind KIND = FileKind.of("a piece of stock", "\"" + FORMAT + "\"");
-    private static final int VERSION = 2;
+    private static final FileKind KIND = FileKind.of("a piece of stock", "\"" + StockJson.FORMAT + "\"");
     private static final int GREATEST_BYTES = 4_000_000;
-    private static final int GREATEST_POINTS = 20_000;
-    private static final double GREATEST_MM = 10_000;
 
     /** The shelf of this computer's user. */
     public static StockShelf standard() {
@@ -75,6 +62,14 @@ public record StockShelf(Path folder) {
         return read(existing(name)).current();
     }
 
+    /**
+     * The price of the leather of stock, where it has its own, by its area: what was paid for a whole piece is shared
+     * out over what it measured before anything was cut from it.
+     */
+    public Optional<LeatherPrice> price(String name) {
+        return read(existing(name)).priceByArea();
+    }
+
     /** Puts new stock on the shelf. Throws {@link UserFacingException} where there is one of its name. */
     public void add(Stock stock) {
         add(new ShelvedStock(stock, "", Optional.empty()));
@@ -90,7 +85,7 @@ public record StockShelf(Path folder) {
             throw new UserFacingException(
                     "There is stock called \"" + item.name() + "\" already.", "Give the new one another name.");
         }
-        write(file, Document.of(item, List.of(State.of(item.stock()))));
+        write(file, StockJson.of(item));
     }
 
     /**
@@ -104,10 +99,7 @@ public record StockShelf(Path folder) {
         if (!before.equals(after)) {
             add(changed);
         }
-        Document document = read(before);
-        boolean sameOutline =
-                document.current().outline().equals(changed.stock().outline());
-        write(after, Document.of(changed, sameOutline ? document.states : List.of(State.of(changed.stock()))));
+        write(after, read(before).replacedBy(changed));
         if (!before.equals(after)) {
             remove(name);
         }
@@ -116,22 +108,16 @@ public record StockShelf(Path folder) {
     /** Replaces stock by what a cut has left of it. */
     public void cut(Stock rest) {
         Path file = existing(rest.name());
-        Document document = read(file);
-        List<State> states = new ArrayList<>(document.states);
-        states.add(State.of(rest));
-        write(file, document.with(states));
+        write(file, read(file).cutTo(rest));
     }
 
     /** Undoes the last cut. Throws {@link UserFacingException} where the stock is whole. */
     public Stock undo(String name) {
         Path file = existing(name);
-        Document document = read(file);
-        int states = document.states.size();
-        if (states < 2) {
-            throw new UserFacingException(
-                    "Nothing has been cut from \"" + name + "\".", "Name stock from which something was cut.");
-        }
-        Document before = document.with(document.states.subList(0, states - 1));
+        StockJson before = read(file)
+                .beforeCut()
+                .orElseThrow(() -> new UserFacingException(
+                        "Nothing has been cut from \"" + name + "\".", "Name stock from which something was cut."));
         write(file, before);
         return before.current();
     }
@@ -166,7 +152,7 @@ public record StockShelf(Path folder) {
         return folder.resolve((whole ? safe : safe + "-" + Integer.toHexString(plain.hashCode())) + ENDING);
     }
 
-    private void write(Path file, Document document) {
+    private void write(Path file, StockJson document) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -176,19 +162,15 @@ public record StockShelf(Path folder) {
         AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
-    private static Document read(Path file) {
+    private static StockJson read(Path file) {
         byte[] json = InputFile.read(file, GREATEST_BYTES, "stock" + ENDING);
-        Document document;
+        StockJson document;
         try {
-            JsonNode tree = JobFile.JSON.readTree(json);
-            if (tree instanceof ObjectNode first && tree.path("version").asInt() == 1) {
-                first.put("version", 2).put("kind", "").putNull("price"); // neither was written down
-            }
-            document = JobFile.JSON.treeToValue(tree, Document.class);
+            document = StockJson.read(json);
         } catch (IOException e) {
             throw notStock(file, e);
         }
-        if (!FORMAT.equals(document.format) || document.version != VERSION) {
+        if (!document.isReadable()) {
             throw notStock(file, null);
         }
         try {
@@ -202,14 +184,13 @@ public record StockShelf(Path folder) {
     /**
      * Reads an outline with flaws from a file of the maker's own.
      *
-     * @param file JSON with {@code outline}, a list of pairs in mm, and {@code flaws}, a list of such lists, which may
-     *     be missing
+     * @param file JSON with {@code outline}, a list of pairs in mm, and {@code flaws} and {@code poorer}, lists of such
+     *     lists, which may be missing
      */
     public static Stock outline(Path file, String name, OptionalDouble thicknessMm) {
         byte[] json = InputFile.read(file, GREATEST_BYTES, "hide" + ENDING);
         try {
-            State state = JobFile.JSON.readValue(json, State.class);
-            return state.stock(name, thicknessMm);
+            return StockJson.State.read(json).stock(name, thicknessMm);
         } catch (IOException | IllegalArgumentException | NullPointerException | IndexOutOfBoundsException e) {
             throw notStock(file, e);
         }
@@ -218,98 +199,7 @@ public record StockShelf(Path folder) {
     private static UserFacingException notStock(Path file, @Nullable Exception cause) {
         return new UserFacingException(
                 file + " is no outline of stock in the form that the program reads.",
-                "Give JSON with \"outline\": [[x, y], ...] in mm, and \"flaws\": lists like it.",
+                "Give JSON with \"outline\": [[x, y], ...] in mm, and \"flaws\" and \"poorer\": lists like it.",
                 cause);
-    }
-
-    private static @Nullable Double thickness(Stock stock) {
-        return stock.thicknessMm().isPresent() ? stock.thicknessMm().getAsDouble() : null;
-    }
-
-    @JsonNaming(SnakeCaseStrategy.class)
-    private record Document(
-            String format,
-            int version,
-            String name,
-            @JsonSetter(nulls = Nulls.SET) @Nullable Double thicknessMm,
-            String kind,
-            @JsonSetter(nulls = Nulls.SET) @Nullable Price price,
-            List<State> states) {
-        static Document of(ShelvedStock item, List<State> states) {
-            return new Document(
-                    FORMAT,
-                    VERSION,
-                    item.name(),
-                    thickness(item.stock()),
-                    item.kind(),
-                    item.price().map(Price::of).orElse(null),
-                    List.copyOf(states));
-        }
-
-        ShelvedStock item() {
-            return new ShelvedStock(current(), kind, Optional.ofNullable(price).map(Price::price));
-        }
-
-        Stock current() {
-            return states.get(states.size() - 1)
-                    .stock(name, thicknessMm == null ? OptionalDouble.empty() : OptionalDouble.of(thicknessMm));
-        }
-
-        Document with(List<State> other) {
-            return new Document(format, version, name, thicknessMm, kind, price, List.copyOf(other));
-        }
-    }
-
-    private record Price(BigDecimal amount, LeatherPrice.Per per) {
-        static Price of(LeatherPrice price) {
-            return new Price(price.amount(), price.per());
-        }
-
-        LeatherPrice price() {
-            if (amount.signum() < 0) {
-                throw new IllegalArgumentException("a price of " + amount);
-            }
-            return new LeatherPrice(amount, per);
-        }
-    }
-
-    private record State(
-            double[][] outline,
-            @JsonSetter(nulls = Nulls.SET) @Nullable List<double[][]> flaws) {
-        static State of(Stock stock) {
-            return new State(
-                    pairs(stock.outline()),
-                    stock.flaws().stream().map(State::pairs).toList());
-        }
-
-        Stock stock(String name, OptionalDouble thicknessMm) {
-            List<Polyline> lines = new ArrayList<>();
-            if (flaws != null) {
-                flaws.forEach(flaw -> lines.add(line(flaw)));
-            }
-            return new Stock(name, line(outline), lines, thicknessMm);
-        }
-
-        private static double[][] pairs(Polyline line) {
-            return line.points().stream().map(p -> new double[] {p.x(), p.y()}).toArray(double[][]::new);
-        }
-
-        private static Polyline line(double[][] pairs) {
-            List<Point> points = new ArrayList<>();
-            for (double[] pair : pairs) {
-                if (pair.length != 2 || Math.abs(pair[0]) > GREATEST_MM || Math.abs(pair[1]) > GREATEST_MM) {
-                    throw new IllegalArgumentException("a point that is no pair of mm");
-                }
-                points.add(new Point(pair[0], pair[1]));
-            }
-            if (points.size() > GREATEST_POINTS) {
-                throw new IllegalArgumentException("an outline of " + points.size() + " points");
-            }
-            Polyline closed = Polyline.closed(points);
-            if (closed.signedAreaMm2() == 0) {
-                throw new IllegalArgumentException("an outline without area");
-            }
-            return closed;
-        }
     }
 }

@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
@@ -24,7 +25,8 @@ import weltwright.layout.stock.Stock;
  * Stock as the search sees it: a box, with fixed shapes where there is no leather to use.
  *
  * <p>Half of the gap between pieces is added to each piece; what is left of the distance to the edge is taken from the
- * stock. Where outlines are simplified, they only grow.
+ * stock. Where outlines are simplified, they only grow. From poorer leather a piece that must not lie on it keeps half
+ * of the gap.
  */
 final class StockBox {
     /** How far simplified outlines may lie outside of the true ones: much less than a knife is off. Chosen by eye. */
@@ -50,7 +52,13 @@ final class StockBox {
         Geometry whole = new GeometryFactory().toGeometry(box);
         Geometry surroundings = OverlayNGRobust.overlay(whole, free, OverlayNG.DIFFERENCE);
         if (!box.isNull()) {
-            addSimple(grown(surroundings));
+            addSimple(grown(surroundings), false);
+            for (Polyline line : stock.poorer()) {
+                addSimple(
+                        grown(OverlayNGRobust.overlay(
+                                whole, GeometryFixer.fix(line.polygon()), OverlayNG.INTERSECTION)),
+                        true);
+            }
         }
     }
 
@@ -59,7 +67,7 @@ final class StockBox {
     }
 
     /** Adds polygons as fixed shapes; one with holes is cut upright through a hole. */
-    private void addSimple(Geometry geometry) {
+    private void addSimple(Geometry geometry, boolean forSome) {
         for (int i = 0; i < geometry.getNumGeometries(); i++) {
             if (!(geometry.getGeometryN(i) instanceof Polygon polygon) || polygon.getArea() < LEAST_AREA_MM2) {
                 continue;
@@ -67,19 +75,18 @@ final class StockBox {
             if (polygon.getNumInteriorRing() == 0) {
                 OutlineShape shape = OutlineShape.of(Polyline.shell(polygon).points());
                 Point place = inBox(shape.reference());
-                fixed.add(new FixedShape(new TurnedShape(shape, 0), place.x(), place.y()));
+                fixed.add(new FixedShape(new TurnedShape(shape, 0), place.x(), place.y(), forSome));
             } else {
                 Envelope extent = polygon.getEnvelopeInternal();
                 double x = polygon.getInteriorRingN(0).getEnvelopeInternal().centre().x;
                 GeometryFactory factory = polygon.getFactory();
-                addSimple(OverlayNGRobust.overlay(
-                        polygon,
-                        factory.toGeometry(new Envelope(extent.getMinX(), x, extent.getMinY(), extent.getMaxY())),
-                        OverlayNG.INTERSECTION));
-                addSimple(OverlayNGRobust.overlay(
-                        polygon,
-                        factory.toGeometry(new Envelope(x, extent.getMaxX(), extent.getMinY(), extent.getMaxY())),
-                        OverlayNG.INTERSECTION));
+                for (Envelope side : List.of(
+                        new Envelope(extent.getMinX(), x, extent.getMinY(), extent.getMaxY()),
+                        new Envelope(x, extent.getMaxX(), extent.getMinY(), extent.getMaxY()))) {
+                    addSimple(
+                            OverlayNGRobust.overlay(polygon, factory.toGeometry(side), OverlayNG.INTERSECTION),
+                            forSome);
+                }
             }
         }
     }
@@ -88,7 +95,7 @@ final class StockBox {
     SearchItem item(LeatherPiece piece) {
         Region room = new Region((Polygon)
                 grown(Region.of(piece.outline()).grown(spacing.betweenMm() / 2).area()));
-        return new SearchItem(OutlineShape.of(room.boundary().points()), piece.turns());
+        return new SearchItem(OutlineShape.of(room.boundary().points()), piece.turns(), piece.goodLeather());
     }
 
     double lengthMm() {

@@ -1,15 +1,12 @@
 package weltwright.layout;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import weltwright.geometry.Polyline;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
 
@@ -23,8 +20,6 @@ import weltwright.layout.stock.Stock;
  *     keeps from an edge
  */
 public record StockLayout(Stock stock, List<SheathPieces> sheaths, List<PlacedPiece> pieces, double usedLengthMm) {
-    private static final double LEAST_REST_MM = 20;
-
     public StockLayout {
         sheaths = List.copyOf(sheaths);
         pieces = List.copyOf(pieces);
@@ -42,26 +37,17 @@ public record StockLayout(Stock stock, List<SheathPieces> sheaths, List<PlacedPi
                 .getArea();
     }
 
-    /**
-     * What is left when the stock is cut straight across at the used length: the largest part of it, with the flaws
-     * that lie in it. Empty where less than a square of {@value #LEAST_REST_MM} mm is left.
-     */
+    /** What is left when the stock is cut straight across at the used length, as {@link #rest(OffcutShape)}. */
     public Optional<Stock> rest() {
-        Polygon whole = stock.outline().polygon();
-        Envelope extent = whole.getEnvelopeInternal();
-        Geometry beyond = between(whole, extent.getMinX() + usedLengthMm, extent.getMaxX());
-        return IntStream.range(0, beyond.getNumGeometries())
-                .mapToObj(beyond::getGeometryN)
-                .filter(part -> part instanceof Polygon && part.getArea() >= LEAST_REST_MM * LEAST_REST_MM)
-                .map(Polygon.class::cast)
-                .max(Comparator.comparingDouble(Polygon::getArea))
-                .map(largest -> new Stock(
-                        stock.name(),
-                        Polyline.shell(largest),
-                        stock.flaws().stream()
-                                .filter(flaw -> flaw.polygon().intersects(largest))
-                                .toList(),
-                        stock.thicknessMm()));
+        return rest(OffcutShape.STRAIGHT);
+    }
+
+    /**
+     * What is left of the stock in one piece, with the flaws and the poorer leather that lie in it, in its frame. Empty
+     * where that is no more than a scrap.
+     */
+    public Optional<Stock> rest(OffcutShape shape) {
+        return Offcut.of(this, shape);
     }
 
     private static Geometry between(Geometry geometry, double left, double right) {

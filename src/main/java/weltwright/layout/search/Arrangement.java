@@ -38,6 +38,8 @@ final class Arrangement {
     double length;
     final double height;
     private final TurnedShape[] narrowest;
+    private final boolean[] choosy;
+    private final boolean[] forSome;
 
     /**
      * An arrangement whose shapes have no place yet.
@@ -63,7 +65,10 @@ final class Arrangement {
         Arrays.fill(weights, 1);
         Arrays.fill(minX, Double.POSITIVE_INFINITY);
         narrowest = new TurnedShape[movable];
+        choosy = new boolean[movable];
+        forSome = new boolean[count];
         for (int i = 0; i < movable; i++) {
+            choosy[i] = items.get(i).choosy();
             narrowest[i] = items.get(i)
                     .narrowest(height)
                     .orElseThrow(() -> new IllegalArgumentException("a shape higher than " + height));
@@ -71,6 +76,7 @@ final class Arrangement {
         }
         for (int i = movable; i < count; i++) {
             FixedShape obstacle = fixed.get(i - movable);
+            forSome[i] = obstacle.forSome();
             setPlace(i, obstacle.shape(), obstacle.x(), obstacle.y());
         }
     }
@@ -109,8 +115,13 @@ final class Arrangement {
         maxY[i] = py + shape.maxY();
     }
 
+    /** @param i a shape that can be moved */
     private double overlap(int i, int j) {
-        if (minX[i] >= maxX[j] || maxX[i] <= minX[j] || minY[i] >= maxY[j] || maxY[i] <= minY[j]) {
+        if ((forSome[j] && !choosy[i])
+                || minX[i] >= maxX[j]
+                || maxX[i] <= minX[j]
+                || minY[i] >= maxY[j]
+                || maxY[i] <= minY[j]) {
             return 0;
         }
         double dx = x[j] - x[i];
@@ -132,8 +143,14 @@ final class Arrangement {
         double top = py + shape.maxY();
         double sum = 0;
         int row = i * count;
+        boolean all = choosy[i];
         for (int j = 0; j < count; j++) {
-            if (minX[j] < right && maxX[j] > left && minY[j] < top && maxY[j] > bottom && j != i) {
+            if (minX[j] < right
+                    && maxX[j] > left
+                    && minY[j] < top
+                    && maxY[j] > bottom
+                    && j != i
+                    && (all || !forSome[j])) {
                 double dx = x[j] - px;
                 double dy = y[j] - py;
                 TurnedShape other = shapes[j];

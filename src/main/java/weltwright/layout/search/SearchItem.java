@@ -11,11 +11,19 @@ import weltwright.layout.collision.TurnedShape;
 public final class SearchItem {
     private final OutlineShape shape;
     private final AllowedTurns turns;
+    private final boolean choosy;
     private final List<TurnedShape> turned;
 
+    /** An item that keeps clear of all fixed shapes. */
     public SearchItem(OutlineShape shape, AllowedTurns turns) {
+        this(shape, turns, true);
+    }
+
+    /** @param choosy whether it keeps clear of fixed shapes {@link FixedShape#forSome}, too */
+    public SearchItem(OutlineShape shape, AllowedTurns turns, boolean choosy) {
         this.shape = shape;
         this.turns = turns;
+        this.choosy = choosy;
         turned = turns.centresRad().stream()
                 .map(rad -> new TurnedShape(shape, rad))
                 .toList();
@@ -27,6 +35,11 @@ public final class SearchItem {
 
     public AllowedTurns turns() {
         return turns;
+    }
+
+    /** Whether it keeps clear of fixed shapes that only some items keep clear of. */
+    public boolean choosy() {
+        return choosy;
     }
 
     /** The shape at each of the directions that are allowed to it. */

@@ -9,8 +9,14 @@ import weltwright.sheath.pattern.Piece;
  *
  * @param piece of a pattern; its count does not matter
  * @param turns by which it may lie on stock, counter-clockwise from the frame of the piece
+ * @param goodLeather whether it keeps clear of the stock's poorer leather
  */
-public record LeatherPiece(Piece piece, AllowedTurns turns) {
+public record LeatherPiece(Piece piece, AllowedTurns turns, boolean goodLeather) {
+    /** A piece of good leather. */
+    public LeatherPiece(Piece piece, AllowedTurns turns) {
+        this(piece, turns, true);
+    }
+
     /** The cut, in the frame of the piece. */
     public Polyline outline() {
         return piece.outline();

@@ -1,8 +1,10 @@
 package weltwright.layout.stock;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -15,14 +17,23 @@ import weltwright.geometry.Polyline;
  * @param name what the maker calls it
  * @param outline its boundary, closed, in mm
  * @param flaws closed lines round what is not to be used: holes, brands, scars
+ * @param poorer closed lines round poorer leather, such as belly and flanks: pieces that need good leather keep clear
+ *     of it
  * @param thicknessMm empty where it is not told
  */
-public record Stock(String name, Polyline outline, List<Polyline> flaws, OptionalDouble thicknessMm) {
+public record Stock(
+        String name, Polyline outline, List<Polyline> flaws, List<Polyline> poorer, OptionalDouble thicknessMm) {
     /** Half a sixty-fourth of an inch, the ounce of leather, on both sides: how exactly leather is sold. */
     private static final double SAME_THICKNESS_MM = 0.4;
 
     public Stock {
         flaws = List.copyOf(flaws);
+        poorer = List.copyOf(poorer);
+    }
+
+    /** Stock that is good all over. */
+    public Stock(String name, Polyline outline, List<Polyline> flaws, OptionalDouble thicknessMm) {
+        this(name, outline, flaws, List.of(), thicknessMm);
     }
 
     /** A rectangular panel with its lower left corner at the origin. */
@@ -42,6 +53,23 @@ public record Stock(String name, Polyline outline, List<Polyline> flaws, Optiona
     boolean suits(LeatherPiece piece) {
         return thicknessMm.isEmpty()
                 || Math.abs(thicknessMm.getAsDouble() - piece.piece().thicknessMm()) <= SAME_THICKNESS_MM;
+    }
+
+    /**
+     * Part of this stock, with the flaws and the poorer leather that reach into it, under its name and in its frame.
+     */
+    public Stock part(Polygon area) {
+        List<Polyline> holes = new ArrayList<>();
+        for (int i = 0; i < area.getNumInteriorRing(); i++) {
+            holes.add(Polyline.shell(area.getFactory().createPolygon(area.getInteriorRingN(i))));
+        }
+        flaws.stream().filter(flaw -> flaw.polygon().intersects(area)).forEach(holes::add);
+        return new Stock(
+                name,
+                Polyline.shell(area),
+                holes,
+                poorer.stream().filter(line -> line.polygon().intersects(area)).toList(),
+                thicknessMm);
     }
 
     /** The leather that can be used: the area inside the outline without the flaws. */
