@@ -51,6 +51,7 @@ class ArchitectureTest {
             "trace.quality",
             "trace",
             "trace.thickness",
+            "hide",
             "fit",
             "sheath.hardware",
             "sheath.spec",
@@ -161,7 +162,12 @@ class ArchitectureTest {
     @Test
     void onlyVisionUsesOpenCv() {
         onlyIn(
-                List.of("weltwright.image..", "weltwright.camera..", "weltwright.ground..", "weltwright.trace.."),
+                List.of(
+                        "weltwright.image..",
+                        "weltwright.camera..",
+                        "weltwright.ground..",
+                        "weltwright.trace..",
+                        "weltwright.hide"),
                 "org.opencv..");
     }
 

@@ -1,0 +1,241 @@
+package weltwright.hide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.ground.RenderedGround;
+import weltwright.image.Photo;
+import weltwright.trace.ProgressListener;
+import weltwright.trace.capture.LensEvidence;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.ground.GroundChoice;
+
+/** Leather in pictures rendered with OpenCV's camera model, of which outline and holes are known. */
+class HideTracerTest {
+    private static final double PITCH_MM = 10;
+    /** About the tone curve of sRGB (IEC 61966-2-1). */
+    private static final double GAMMA = 2.2;
+
+    private static final double LEATHER = 35;
+    private static final double FLOOR = 130;
+
+    /** An offcut of a hide: smooth, with a bay, about 190 by 150 mm. */
+    private static final Star OFFCUT = new Star(new Point(0, 0), 75, 18, 9);
+
+    private static final Star HOLE = new Star(new Point(30, 12), 9, 1, 1);
+
+    /** The curve r = radius + wave cos 2a + tilt sin 3a about a centre. */
+    private record Star(Point centre, double radius, double wave, double tilt) {
+        Polyline line() {
+            List<Point> points = new ArrayList<>();
+            for (int i = 0; i < 1440; i++) {
+                double a = Math.toRadians(i / 4.0);
+                points.add(centre.plus(new Point(Math.cos(a), Math.sin(a)).times(at(a))));
+            }
+            return Polyline.closed(points);
+        }
+
+        private double at(double a) {
+            return radius + wave * Math.cos(2 * a) + tilt * Math.sin(3 * a);
+        }
+
+        /** How much of a sample lies inside: to first order in the distance from the curve. */
+        double cover(Point at, double footprint) {
+            Point off = at.minus(centre);
+            double a = Math.atan2(off.y(), off.x());
+            double slope = (3 * tilt * Math.cos(3 * a) - 2 * wave * Math.sin(2 * a)) / at(a);
+            return RenderedGround.cover((off.norm() - at(a)) / Math.hypot(1, slope), 0, footprint);
+        }
+    }
+
+    private static double sheet(Point at, double footprint) {
+        return RenderedGround.cover(Math.max(Math.abs(at.x()) - 200, Math.abs(at.y()) - 150), 0, footprint);
+    }
+
+    /** The mat with its lines, and the leather on it. */
+    private static RenderedGround.Paint onMat(Star leather, Star... holes) {
+        return (at, footprint) -> {
+            double part = leather.cover(at, footprint);
+            for (Star hole : holes) {
+                part -= hole.cover(at, footprint);
+            }
+            double dx = Math.abs(Math.IEEEremainder(at.x(), PITCH_MM));
+            double dy = Math.abs(Math.IEEEremainder(at.y(), PITCH_MM));
+            double line =
+                    Math.max(RenderedGround.cover(dx, 0.25, footprint), RenderedGround.cover(dy, 0.25, footprint));
+            return part * LEATHER + (1 - part) * (FLOOR - 70 * line);
+        };
+    }
+
+    /** Tells the focal length, as a photo's Exif data do. */
+    private static HideTrace trace(RenderedGround camera, Photo photo, GroundChoice ground, HideSettings hide) {
+        double diagonalPx = Math.hypot(RenderedGround.WIDTH_PX, RenderedGround.HEIGHT_PX);
+        TraceSettings settings = TraceSettings.unmeasured(ground)
+                .withFocal35mm(OptionalDouble.of(LensEvidence.focal35mm(camera.focalPx(), diagonalPx)));
+        return HideTracer.trace(photo, settings, hide, ProgressListener.NONE);
+    }
+
+    /** Moves the true leather to where the trace has its corner. */
+    private static Geometry inTraceFrame(Star line, Star outline, double turnRad) {
+        AffineTransformation turn = AffineTransformation.rotationInstance(turnRad);
+        var box = turn.transform(outline.line().polygon()).getEnvelopeInternal();
+        return turn.translate(-box.getMinX(), -box.getMinY())
+                .transform(line.line().polygon());
+    }
+
+    private static double meanDistance(Geometry truth, Polyline traced) {
+        Geometry boundary = truth.getBoundary();
+        return traced.resampled(1).points().stream()
+                .mapToDouble(p -> boundary.distance(boundary.getFactory().createPoint(p.coordinate())))
+                .average()
+                .orElseThrow();
+    }
+
+    private static double distance(Geometry truth, Polyline traced) {
+        return DiscreteHausdorffDistance.distance(truth.getBoundary(), traced.lineString(), 0.05);
+    }
+
+    @Test
+    void anOffcutOnAMatIsFoundWithItsHole() {
+        RenderedGround camera = new RenderedGround(1500, -0.03, 6, 0, 420, 0.7, 2);
+        Photo photo = camera.photo(onMat(OFFCUT, HOLE), GAMMA);
+
+        HideTrace trace = trace(camera, photo, new GroundChoice.Ruled(PITCH_MM), HideSettings.onGround(0));
+
+        double outline = distance(inTraceFrame(OFFCUT, OFFCUT, 0), trace.outline());
+        assertThat(trace.flaws()).hasSize(1);
+        double hole = distance(inTraceFrame(HOLE, OFFCUT, 0), trace.flaws().get(0));
+        System.err.println("offcut " + outline + " hole " + hole + " mean "
+                + meanDistance(inTraceFrame(OFFCUT, OFFCUT, 0), trace.outline()));
+        // A pixel is 0.28 mm; the outline bends where a line of the mat ends at it.
+        assertThat(outline).isLessThan(1.6);
+        assertThat(meanDistance(inTraceFrame(OFFCUT, OFFCUT, 0), trace.outline()))
+                .isLessThan(0.4);
+        assertThat(hole).isLessThan(0.6);
+        assertThat(trace.groundOnLeather()).isFalse();
+    }
+
+    /**
+     * The camera straight above the middle of a disc sees its upper rim, by the intercept theorem as if it lay on the
+     * ground with h / (h - t) times its radius.
+     */
+    @Test
+    void thicknessIsTakenOff() {
+        double h = 420;
+        double t = 4;
+        RenderedGround camera = new RenderedGround(1500, 0, 0, 0, h, 0.7, 2);
+        Star seen = new Star(new Point(0, 0), 80 * h / (h - t), 0, 0);
+
+        HideTrace trace = trace(
+                camera, camera.photo(onMat(seen), GAMMA), new GroundChoice.Ruled(PITCH_MM), HideSettings.onGround(t));
+
+        double radius = Math.sqrt(trace.outline().signedAreaMm2() / Math.PI);
+        System.err.println("radius " + radius);
+        assertThat(radius).isCloseTo(80, within(0.3));
+        assertThat(trace.flaws()).isEmpty();
+    }
+
+    /** A side of leather of 1.9 m on a bare floor, with a sheet of 400 by 300 mm on it. */
+    @Test
+    void aSideIsMeasuredByARectangleThatLiesOnIt() {
+        Star side = new Star(new Point(0, 0), 750, 180, 60);
+        Star hole = new Star(new Point(-350, 150), 40, 3, 2);
+        Polyline sheet = Polyline.closed(
+                List.of(new Point(-200, 150), new Point(200, 150), new Point(200, -150), new Point(-200, -150)));
+        RenderedGround.Paint floor = (at, footprint) -> {
+            double part = side.cover(at, footprint) - hole.cover(at, footprint);
+            double white = sheet(at, footprint);
+            return white * 245 + (1 - white) * (part * LEATHER + (1 - part) * FLOOR);
+        };
+        RenderedGround camera = new RenderedGround(1100, -0.02, 12, 7, 2900, 0.7, 2);
+        GroundChoice.Rectangle corners = new GroundChoice.Rectangle(400, 300, camera.pixels(sheet.points()));
+
+        HideTrace trace = trace(
+                camera,
+                camera.photo(floor, GAMMA),
+                corners,
+                new HideSettings(
+                        0, true, false, Optional.empty(), List.of(), List.of(), along(camera, new Point(1, 0))));
+
+        double outline = distance(inTraceFrame(side, side, 0), trace.outline());
+        System.err.println("side " + outline + " mean " + meanDistance(inTraceFrame(side, side, 0), trace.outline())
+                + " area "
+                + trace.outline().signedAreaMm2() / side.line().polygon().getArea());
+        assertThat(trace.groundOnLeather()).isTrue();
+        assertThat(trace.flaws()).hasSize(1);
+        assertThat(outline).isLessThan(10);
+        assertThat(trace.outline().signedAreaMm2())
+                .isCloseTo(side.line().polygon().getArea(), within(0.01 * 1.8e6));
+        System.err.println(
+                "hole " + distance(inTraceFrame(hole, side, 0), trace.flaws().get(0)));
+        assertThat(distance(inTraceFrame(hole, side, 0), trace.flaws().get(0))).isLessThan(8);
+    }
+
+    private static Optional<HideSettings.Direction> along(RenderedGround camera, Point direction) {
+        List<Point> pixels = camera.pixels(List.of(new Point(0, 0), direction.times(50)));
+        return Optional.of(new HideSettings.Direction(pixels.get(0), pixels.get(1)));
+    }
+
+    /** What is drawn by hand in the photo comes out where it lies, turned to the direction of least stretch. */
+    @Test
+    void linesDrawnByHandAreTakenOver() {
+        RenderedGround camera = new RenderedGround(1500, -0.03, 6, 0, 420, 0.7, 2);
+        Star brand = new Star(new Point(-25, -10), 12, 2, 1);
+        Photo photo = camera.photo(onMat(OFFCUT), GAMMA);
+        HideSettings hide = new HideSettings(
+                0,
+                false,
+                false,
+                Optional.of(Polyline.closed(camera.pixels(OFFCUT.line().points()))),
+                List.of(Polyline.closed(camera.pixels(brand.line().points()))),
+                List.of(Polyline.closed(camera.pixels(HOLE.line().points()))),
+                along(camera, new Point(0, 1)));
+
+        HideTrace trace = trace(camera, photo, new GroundChoice.Ruled(PITCH_MM), hide);
+
+        double turn = -Math.PI / 2;
+        assertThat(distance(inTraceFrame(OFFCUT, OFFCUT, turn), trace.outline()))
+                .isLessThan(0.4);
+        assertThat(distance(inTraceFrame(brand, OFFCUT, turn), trace.flaws().get(0)))
+                .isLessThan(0.4);
+        assertThat(distance(inTraceFrame(HOLE, OFFCUT, turn), trace.poorer().get(0)))
+                .isLessThan(0.4);
+
+        HideTrace flesh = trace(
+                camera,
+                photo,
+                new GroundChoice.Ruled(PITCH_MM),
+                new HideSettings(0, false, true, hide.outline(), hide.flaws(), List.of(), hide.leastStretch()));
+        double height = trace.outline().polygon().getEnvelopeInternal().getHeight();
+        Polyline mirrored = trace.outline().map(p -> new Point(p.x(), height - p.y()));
+        assertThat(distance(mirrored.polygon(), flesh.outline())).isLessThan(0.3);
+    }
+
+    @Test
+    void leatherThatRunsOutOfThePictureIsRefused() {
+        RenderedGround camera = new RenderedGround(1100, 0, 0, 0, 2900, 0.7, 2);
+        Polyline sheet = Polyline.closed(
+                List.of(new Point(-200, 150), new Point(200, 150), new Point(200, -150), new Point(-200, -150)));
+        RenderedGround.Paint floor = (at, footprint) -> {
+            double white = sheet(at, footprint);
+            return white * 245 + (1 - white) * (at.x() > 700 ? FLOOR : LEATHER);
+        };
+        GroundChoice.Rectangle corners = new GroundChoice.Rectangle(400, 300, camera.pixels(sheet.points()));
+
+        assertThatThrownBy(() -> trace(camera, camera.photo(floor, GAMMA), corners, HideSettings.onGround(3)))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("leather");
+    }
+}
