@@ -131,8 +131,7 @@ record StockJson(
     }
 
     /** Lines of pairs in mm. */
-    record State(
-            double[][] outline, List<double[][]> flaws, List<double[][]> poorer) {
+    record State(double[][] outline, List<double[][]> flaws, List<double[][]> poorer) {
         /** Reads an outline whose flaws and poorer parts may be missing. */
         static State read(byte[] json) throws IOException {
             JsonNode tree = JobFile.JSON.readTree(json);

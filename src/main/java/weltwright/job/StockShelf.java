@@ -59,7 +59,12 @@ public record StockShelf(Path folder) {
 
     /** The stock of a name. Throws {@link UserFacingException} where there is none. */
     public Stock named(String name) {
-        return read(existing(name)).current();
+        return item(name).stock();
+    }
+
+    /** The stock of a name with what is told of it. Throws {@link UserFacingException} where there is none. */
+    public ShelvedStock item(String name) {
+        return read(existing(name)).item();
     }
 
     /**

@@ -228,8 +228,9 @@ public final class ManualLayout {
                 return false;
             }
         }
+        boolean choosy = items.get(piece).choosy();
         for (FixedShape fixed : box.fixed()) {
-            if (collides(shape, x, y, fixed)) {
+            if ((choosy || !fixed.forSome()) && collides(shape, x, y, fixed)) {
                 return false;
             }
         }

@@ -60,6 +60,9 @@ class HideTracerTest {
         }
     }
 
+    private static final RenderedGround CAMERA = new RenderedGround(1500, -0.03, 6, 0, 420, 0.7, 2);
+    private static final Photo OFFCUT_ON_MAT = CAMERA.photo(onMat(OFFCUT, HOLE), GAMMA);
+
     private static double sheet(Point at, double footprint) {
         return RenderedGround.cover(Math.max(Math.abs(at.x()) - 200, Math.abs(at.y()) - 150), 0, footprint);
     }
@@ -109,16 +112,11 @@ class HideTracerTest {
 
     @Test
     void anOffcutOnAMatIsFoundWithItsHole() {
-        RenderedGround camera = new RenderedGround(1500, -0.03, 6, 0, 420, 0.7, 2);
-        Photo photo = camera.photo(onMat(OFFCUT, HOLE), GAMMA);
-
-        HideTrace trace = trace(camera, photo, new GroundChoice.Ruled(PITCH_MM), HideSettings.onGround(0));
+        HideTrace trace = trace(CAMERA, OFFCUT_ON_MAT, new GroundChoice.Ruled(PITCH_MM), HideSettings.onGround(0));
 
         double outline = distance(inTraceFrame(OFFCUT, OFFCUT, 0), trace.outline());
         assertThat(trace.flaws()).hasSize(1);
         double hole = distance(inTraceFrame(HOLE, OFFCUT, 0), trace.flaws().get(0));
-        System.err.println("offcut " + outline + " hole " + hole + " mean "
-                + meanDistance(inTraceFrame(OFFCUT, OFFCUT, 0), trace.outline()));
         // A pixel is 0.28 mm; the outline bends where a line of the mat ends at it.
         assertThat(outline).isLessThan(1.6);
         assertThat(meanDistance(inTraceFrame(OFFCUT, OFFCUT, 0), trace.outline()))
@@ -142,7 +140,6 @@ class HideTracerTest {
                 camera, camera.photo(onMat(seen), GAMMA), new GroundChoice.Ruled(PITCH_MM), HideSettings.onGround(t));
 
         double radius = Math.sqrt(trace.outline().signedAreaMm2() / Math.PI);
-        System.err.println("radius " + radius);
         assertThat(radius).isCloseTo(80, within(0.3));
         assertThat(trace.flaws()).isEmpty();
     }
@@ -170,16 +167,11 @@ class HideTracerTest {
                         0, true, false, Optional.empty(), List.of(), List.of(), along(camera, new Point(1, 0))));
 
         double outline = distance(inTraceFrame(side, side, 0), trace.outline());
-        System.err.println("side " + outline + " mean " + meanDistance(inTraceFrame(side, side, 0), trace.outline())
-                + " area "
-                + trace.outline().signedAreaMm2() / side.line().polygon().getArea());
         assertThat(trace.groundOnLeather()).isTrue();
         assertThat(trace.flaws()).hasSize(1);
         assertThat(outline).isLessThan(10);
         assertThat(trace.outline().signedAreaMm2())
                 .isCloseTo(side.line().polygon().getArea(), within(0.01 * 1.8e6));
-        System.err.println(
-                "hole " + distance(inTraceFrame(hole, side, 0), trace.flaws().get(0)));
         assertThat(distance(inTraceFrame(hole, side, 0), trace.flaws().get(0))).isLessThan(8);
     }
 
@@ -191,19 +183,17 @@ class HideTracerTest {
     /** What is drawn by hand in the photo comes out where it lies, turned to the direction of least stretch. */
     @Test
     void linesDrawnByHandAreTakenOver() {
-        RenderedGround camera = new RenderedGround(1500, -0.03, 6, 0, 420, 0.7, 2);
         Star brand = new Star(new Point(-25, -10), 12, 2, 1);
-        Photo photo = camera.photo(onMat(OFFCUT), GAMMA);
         HideSettings hide = new HideSettings(
                 0,
                 false,
                 false,
-                Optional.of(Polyline.closed(camera.pixels(OFFCUT.line().points()))),
-                List.of(Polyline.closed(camera.pixels(brand.line().points()))),
-                List.of(Polyline.closed(camera.pixels(HOLE.line().points()))),
-                along(camera, new Point(0, 1)));
+                Optional.of(Polyline.closed(CAMERA.pixels(OFFCUT.line().points()))),
+                List.of(Polyline.closed(CAMERA.pixels(brand.line().points()))),
+                List.of(Polyline.closed(CAMERA.pixels(HOLE.line().points()))),
+                along(CAMERA, new Point(0, 1)));
 
-        HideTrace trace = trace(camera, photo, new GroundChoice.Ruled(PITCH_MM), hide);
+        HideTrace trace = trace(CAMERA, OFFCUT_ON_MAT, new GroundChoice.Ruled(PITCH_MM), hide);
 
         double turn = -Math.PI / 2;
         assertThat(distance(inTraceFrame(OFFCUT, OFFCUT, turn), trace.outline()))
@@ -214,8 +204,8 @@ class HideTracerTest {
                 .isLessThan(0.4);
 
         HideTrace flesh = trace(
-                camera,
-                photo,
+                CAMERA,
+                OFFCUT_ON_MAT,
                 new GroundChoice.Ruled(PITCH_MM),
                 new HideSettings(0, false, true, hide.outline(), hide.flaws(), List.of(), hide.leastStretch()));
         double height = trace.outline().polygon().getEnvelopeInternal().getHeight();

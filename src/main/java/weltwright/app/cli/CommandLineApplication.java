@@ -90,7 +90,7 @@ public final class CommandLineApplication {
                 .addSubcommand(new TraceCommand(terminal, lensStore))
                 .addSubcommand(new MakeCommand(terminal, lensStore))
                 .addSubcommand(new LayoutCommand(terminal, shelf))
-                .addSubcommand(new StockCommand(shelf))
+                .addSubcommand(new StockCommand(terminal, lensStore, shelf))
                 .addSubcommand(new PricesCommand())
                 .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())

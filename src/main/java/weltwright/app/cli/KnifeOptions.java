@@ -180,6 +180,11 @@ final class KnifeOptions {
     }
 
     private GroundChoice ground(GroundChoice before) {
+        return ground(ground, corners, before);
+    }
+
+    /** Returns the ground that is given with its corners, or the one before where none is given. */
+    static GroundChoice ground(@Nullable String ground, @Nullable String corners, GroundChoice before) {
         if (corners == null) {
             return ground == null ? before : GroundChoice.parse(ground);
         }

@@ -1,24 +1,36 @@
 package weltwright.app.cli;
 
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Envelope;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
+import weltwright.hide.HideTrace;
+import weltwright.hide.HideTracer;
+import weltwright.image.Photo;
+import weltwright.job.JobFields;
+import weltwright.job.PhoneLensStore;
+import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
+import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
 import weltwright.units.Length;
 
 @Command(name = "stock", mixinStandardHelpOptions = true, sortOptions = false)
 final class StockCommand implements Runnable {
+    private final TerminalProgress terminal;
+    private final PhoneLensStore lensStore;
     private final StockShelf shelf;
 
     @Spec
@@ -37,6 +49,9 @@ final class StockCommand implements Runnable {
         @Option(names = "--outline", paramLabel = "FILE")
         private @Nullable Path outline;
 
+        @Option(names = "--photo", paramLabel = "PHOTO")
+        private @Nullable Path photo;
+
         @Option(names = "--undo")
         private boolean undo;
 
@@ -47,27 +62,44 @@ final class StockCommand implements Runnable {
     @Option(names = "--thickness", paramLabel = "LENGTH")
     private @Nullable String thickness;
 
-    StockCommand(StockShelf shelf) {
+    @Option(names = "--leather-kind", paramLabel = "TEXT", defaultValue = "")
+    private String kind;
+
+    @Option(names = "--price", paramLabel = "AMOUNT")
+    private @Nullable BigDecimal price;
+
+    @Option(names = "--price-per", paramLabel = "UNIT", defaultValue = "stock")
+    private LeatherPrice.Per per;
+
+    @Mixin
+    private HidePhotoOptions photoOptions;
+
+    StockCommand(TerminalProgress terminal, PhoneLensStore lensStore, StockShelf shelf) {
+        this.terminal = terminal;
+        this.lensStore = lensStore;
         this.shelf = shelf;
     }
 
     @Override
     public void run() {
         PrintWriter out = spec.commandLine().getOut();
-        boolean changes = change.size != null || change.outline != null || change.undo || change.remove;
+        boolean changes =
+                change.size != null || change.outline != null || change.photo != null || change.undo || change.remove;
         if (name == null) {
             if (changes) {
                 throw new UserFacingException("The stock has no name.", "Say what it is to be called, or is called.");
             }
-            shelf.all().forEach(stock -> print(stock, out));
+            shelf.items().forEach(item -> print(item, out));
             return;
         }
         OptionalDouble thicknessMm = StockSize.thickness(thickness);
         if (change.size != null) {
             StockSize size = StockSize.read(change.size);
-            shelf.add(Stock.panel(name, size.lengthMm(), size.heightMm(), thicknessMm));
+            add(Stock.panel(name, size.lengthMm(), size.heightMm(), thicknessMm));
         } else if (change.outline != null) {
-            shelf.add(StockShelf.outline(change.outline, name, thicknessMm));
+            add(StockShelf.outline(change.outline, name, thicknessMm));
+        } else if (change.photo != null) {
+            add(traced(name, change.photo, thicknessMm));
         } else if (change.undo) {
             shelf.undo(name);
         } else if (change.remove) {
@@ -75,20 +107,52 @@ final class StockCommand implements Runnable {
             out.println("Removed: " + name);
             return;
         }
-        print(shelf.named(name), out);
+        print(shelf.item(name), out);
     }
 
-    private static void print(Stock stock, PrintWriter out) {
+    private void add(Stock stock) {
+        Optional<LeatherPrice> own = Optional.ofNullable(price).map(amount -> new LeatherPrice(checked(amount), per));
+        shelf.add(new ShelvedStock(stock, JobFields.STOCK_KIND.read(kind), own));
+    }
+
+    private static BigDecimal checked(BigDecimal amount) {
+        JobFields.PRICE.checked(amount.doubleValue());
+        return amount;
+    }
+
+    private Stock traced(String called, Path file, OptionalDouble thicknessMm) {
+        Photo photo = Photo.read(file);
+        HideTrace trace;
+        try (terminal) {
+            trace = HideTracer.trace(
+                    photo, photoOptions.settings(photo, lensStore), photoOptions.hide(thicknessMm), terminal);
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(String.format(
+                Locale.ROOT,
+                "Traced, with %d holes and flaws; a pixel of the photo is %.2f mm.",
+                trace.flaws().size(),
+                trace.mmPerPx()));
+        return new Stock(called, trace.outline(), trace.flaws(), trace.poorer(), thicknessMm);
+    }
+
+    private static void print(ShelvedStock item, PrintWriter out) {
+        Stock stock = item.stock();
         Envelope extent = stock.outline().polygon().getEnvelopeInternal();
         out.println(String.format(
                 Locale.ROOT,
-                "%s: %s × %s%s, %.0f cm²",
+                "%s: %s × %s%s, %.0f cm²%s%s",
                 stock.name(),
                 new Length(extent.getWidth()).inMillimetres(),
                 new Length(extent.getHeight()).inMillimetres(),
                 stock.thicknessMm().isPresent()
                         ? ", " + new Length(stock.thicknessMm().getAsDouble()).inMillimetres() + " thick"
                         : "",
-                stock.usable().getArea() / 100));
+                stock.usable().getArea() / 100,
+                item.kind().isEmpty() ? "" : ", " + item.kind(),
+                item.price()
+                        .map(own -> ", " + own.amount().toPlainString() + " per "
+                                + own.per().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                        .orElse("")));
     }
 }

@@ -6,13 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.ground.RenderedGround;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.StockShelf;
 import weltwright.job.TestJobs;
+import weltwright.layout.stock.Stock;
 
 class StockCommandTest {
     @TempDir
@@ -78,6 +81,60 @@ class StockCommandTest {
         assertThat(shelf.named("shoulder").usable().getArea()).isCloseTo(270_000, within(1e-6));
         run("stock", "shoulder", "--undo")
                 .fails(CommandLineApplication.USER_ERROR, "Nothing has been cut from \"shoulder\".");
+    }
+
+    /** A disc of 60 mm on a mat with lines 10 mm apart, drawn by OpenCV's camera model: 113 cm². */
+    @Test
+    void putsAnOffcutFromAPhotoOnTheShelf() throws Exception {
+        RenderedGround camera = new RenderedGround(1500, 0, 5, 0, 420, 0.7, 2);
+        Path photo = folder.resolve("offcut.png");
+        Files.write(
+                photo,
+                camera.photo(
+                                (at, footprint) -> {
+                                    double part = RenderedGround.cover(at.norm(), 60, footprint);
+                                    double line = Math.max(
+                                            RenderedGround.cover(
+                                                    Math.abs(Math.IEEEremainder(at.x(), 10)), 0.25, footprint),
+                                            RenderedGround.cover(
+                                                    Math.abs(Math.IEEEremainder(at.y(), 10)), 0.25, footprint));
+                                    return part * 35 + (1 - part) * (130 - 70 * line);
+                                },
+                                2.2)
+                        .bytes());
+
+        run(
+                        "stock",
+                        "offcut",
+                        "--photo",
+                        photo,
+                        "--ground",
+                        "ruled:10mm",
+                        "--focal-35mm",
+                        "43.3",
+                        "--flaw-in-photo",
+                        "590,440 610,440 610,460 590,460",
+                        "--leather-kind",
+                        "shoulder, brown",
+                        "--price",
+                        "12.50",
+                        "--price-per",
+                        "square_foot")
+                .succeeds();
+
+        assertThat(shelf.named("offcut").outline().signedAreaMm2())
+                .isCloseTo(Math.PI * 60 * 60, within(0.02 * Math.PI * 60 * 60));
+        assertThat(shelf.named("offcut").flaws()).hasSize(1);
+        assertThat(run("stock").succeeds().out()).contains(", shoulder, brown, 12.5 per square foot");
+    }
+
+    /** A whole piece of 2 m² for 100 is 50 for a square metre, also when half of it is gone. */
+    @Test
+    void aPriceForAllHoldsForWhatIsLeft() {
+        run("stock", "side", "--size", "1000x2000mm", "--price", "100").succeeds();
+        shelf.cut(Stock.panel("side", 1000, 1000, OptionalDouble.empty()));
+
+        assertThat(shelf.price("side").orElseThrow().of(1e6, 1e6)).isEqualByComparingTo("50");
     }
 
     @Test
