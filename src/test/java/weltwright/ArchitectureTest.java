@@ -80,6 +80,7 @@ class ArchitectureTest {
             "app.gui.theme",
             "app.gui.drawing",
             "app.gui.widget",
+            "app.gui.finding",
             "app.gui.form",
             "app.gui.order",
             "app.gui.assembled",

@@ -50,6 +50,12 @@ public final class CrossSectionPanel extends JPanel {
         displayUnit.addListener(this::update);
     }
 
+    /** Marks a stretch along the knife, and cuts the sheath in its middle. Both are x in mm in the knife's frame. */
+    public void mark(double fromMm, double toMm) {
+        station.moveTo((fromMm + toMm) / 2);
+        stationCanvas.mark(fromMm, toMm);
+    }
+
     public void setDesign(Optional<SheathDesign> design) {
         design.ifPresent(made -> station.setRange(
                 made.throatMm(), made.sections().fromMm(), made.sections().toMm()));

@@ -29,6 +29,7 @@ public final class SheathPlanPainter {
     private static final double STITCH_MM = 1.2;
     private static final double MIN_STITCH_PX = 1.5;
     private static final int STEEL_ALPHA = 190;
+    private static final int MARK_ALPHA = 60;
 
     /** Where the loose end of the strap round the handle and its snap lie, as shares of the handle's width. */
     private static final double STRAP_END = 0.9;
@@ -114,6 +115,19 @@ public final class SheathPlanPainter {
         }
     }
 
+    /** Paints leather that is pushed open now, and by how much. */
+    void paintBinding(Polyline leather, String text) {
+        AnnotationPainter.paintWithHalo(
+                g, toPx.createTransformedShape(AnnotationPainter.path(leather)), 5, ThemeColors.warning());
+        Point middle = viewport.toPx(leather.at(leather.lengthMm() / 2));
+        boolean below = middle.y() > viewport.heightPx() / 2;
+        paintLabel(
+                text,
+                middle.x() - g.getFontMetrics().stringWidth(text) / 2.0,
+                middle.y() + (below ? 10 : -28),
+                below ? 1 : -1);
+    }
+
     /** Paints the label of such a stretch outside of the knife. */
     void paintNarrowLabel(Retention.Narrow narrow, RigidMotion motion, String text) {
         narrow.sides().stream().findFirst().ifPresent(side -> {
@@ -151,6 +165,23 @@ public final class SheathPlanPainter {
             g.fill(new Ellipse2D.Double(end.x() - 3, end.y() - 3, 6, 6));
         }
         paintLabel(text, b.x() + 8, b.y() + 6, 1);
+    }
+
+    /** Paints a band across the sheath over a stretch of the knife; a short one gets a least width. */
+    void paintMarkedStretch(Rectangle2D sheath, double fromMm, double toMm) {
+        double least = UIScale.scale(8f);
+        double left = viewport.toPx(new Point(fromMm, 0)).x();
+        double right = viewport.toPx(new Point(toMm, 0)).x();
+        double wide = Math.max(least, right - left);
+        double top = viewport.toPx(new Point(0, sheath.getMaxY())).y() - least / 2;
+        double bottom = viewport.toPx(new Point(0, sheath.getMinY())).y() + least / 2;
+        Rectangle2D band = new Rectangle2D.Double((left + right - wide) / 2, top, wide, bottom - top);
+        Color color = ThemeColors.uncertainOverlay();
+        g.setColor(new Color(color.getRed(), color.getGreen(), color.getBlue(), MARK_ALPHA));
+        g.fill(band);
+        g.setColor(color);
+        g.setStroke(AnnotationPainter.roundStroke(2));
+        g.draw(band);
     }
 
     /** Paints the section line at a station, with handles at both ends. */

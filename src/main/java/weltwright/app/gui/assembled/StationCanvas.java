@@ -20,6 +20,7 @@ public final class StationCanvas extends DrawingCanvas {
     private final StationModel station;
     private final DisplayUnit displayUnit;
     private Optional<SheathDesign> design = Optional.empty();
+    private Optional<Stretch> marked = Optional.empty();
 
     StationCanvas(StationModel station, DisplayUnit displayUnit) {
         this.station = station;
@@ -31,7 +32,18 @@ public final class StationCanvas extends DrawingCanvas {
         displayUnit.addListener(this::repaint);
     }
 
+    /** Marks a stretch along the knife until the design changes. */
+    void mark(double fromMm, double toMm) {
+        marked = Optional.of(new Stretch(fromMm, toMm));
+        repaint();
+    }
+
+    private record Stretch(double fromMm, double toMm) {}
+
     void setDesign(Optional<SheathDesign> newDesign) {
+        if (!newDesign.equals(design)) {
+            marked = Optional.empty();
+        }
         design = newDesign;
         contentChanged();
     }
@@ -55,6 +67,8 @@ public final class StationCanvas extends DrawingCanvas {
             Retention grip = design.pattern().drawCheck().grip();
             grip.narrows().forEach(narrow -> painter.paintNarrowStretch(narrow, grip, AT_REST));
             painter.paintStitches(design.plan());
+            marked.ifPresent(stretch ->
+                    painter.paintMarkedStretch(sheathBounds().orElseThrow(), stretch.fromMm(), stretch.toMm()));
             painter.paintStation(
                     sheathBounds().orElseThrow(),
                     station.xMm(),

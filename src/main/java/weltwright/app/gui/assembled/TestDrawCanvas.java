@@ -11,6 +11,7 @@ import weltwright.fit.DrawCheck;
 import weltwright.fit.Retention;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
+import weltwright.wording.Messages;
 
 /**
  * Shows the sheath from its face and the knife at its position in the draw; the knife can be dragged with the mouse.
@@ -72,6 +73,10 @@ final class TestDrawCanvas extends DrawingCanvas {
             Retention grip = check.grip();
             grip.narrows().forEach(narrow -> painter.paintNarrowStretch(narrow, grip, motion));
             painter.paintStitches(design.plan());
+            Messages texts = Messages.of(TestDrawCanvas.class).withUnit(displayUnit.unit());
+            model.bindings()
+                    .forEach(binding ->
+                            painter.paintBinding(binding.leather(), texts.text("binds", binding.pushedMm())));
             model.nearestStep()
                     .ifPresent(step -> painter.paintClearance(
                             step.edge(),

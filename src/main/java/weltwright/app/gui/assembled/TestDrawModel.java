@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import weltwright.fit.DrawCheck;
+import weltwright.fit.Retention;
+import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
 import weltwright.job.SheathDesign;
 
@@ -12,6 +14,11 @@ import weltwright.job.SheathDesign;
 final class TestDrawModel {
     /** Distance between throat and tip at the end of the draw; chosen by eye. */
     private static final double CLEAR_MM = 15;
+
+    /** Sampling of the knife, and the least push that counts; chosen by eye. */
+    private static final double STEP_MM = 0.5;
+
+    private static final double LEAST_PUSH_MM = 0.1;
 
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<SheathDesign> design = Optional.empty();
@@ -56,6 +63,43 @@ final class TestDrawModel {
                         drawnMm <= check.steps().get(check.steps().size() - 1).drawnMm())
                 .flatMap(check -> check.steps().stream()
                         .min(Comparator.comparingDouble(step -> Math.abs(step.drawnMm() - drawnMm))));
+    }
+
+    /**
+     * A place at which the leather, formed to a narrower part of the knife, is pushed open now by a wider one.
+     *
+     * @param leather the inside of the leather that is pushed, as it lies at rest
+     * @param pushedMm greatest distance by which the knife pushes it
+     */
+    record Binding(Polyline leather, double pushedMm) {}
+
+    /** Returns where the knife binds at its present position; none at rest and where the sheath is kept open. */
+    List<Binding> bindings() {
+        if (check().isEmpty() || drawnMm == 0) {
+            return List.of();
+        }
+        Retention grip = check().get().grip();
+        Polyline knife = design.orElseThrow().knife().outline().sampled(STEP_MM).map(placement()::apply);
+        return grip.narrows().stream()
+                .filter(narrow -> !grip.isOpen(narrow))
+                .flatMap(narrow -> narrow.sides().stream())
+                .map(side -> new Binding(side.outline(), pushedMm(side, knife)))
+                .filter(binding -> binding.pushedMm() > LEAST_PUSH_MM)
+                .toList();
+    }
+
+    private static double pushedMm(Retention.NarrowSide side, Polyline knife) {
+        return side.outline().points().stream()
+                .mapToDouble(leather -> {
+                    double[] ys = knife.crossings(leather.x());
+                    return ys.length == 0
+                            ? 0
+                            : side.side() == DrawCheck.Side.SPINE
+                                    ? ys[ys.length - 1] - leather.y()
+                                    : leather.y() - ys[0];
+                })
+                .max()
+                .orElse(0);
     }
 
     void addListener(Runnable listener) {

@@ -55,7 +55,7 @@ public final class TestDrawPanel extends JPanel {
         row.add(slider, "wmin 0");
         description.setName("draw told");
         add(canvas, "wmin 0, hmin 0, push, grow");
-        add(new EdgeClearanceChart(model, displayUnit), "wmin 0, gaptop 8, gapleft 102");
+        add(new EdgeClearanceChart(model, displayUnit), "wmin 0, gaptop 8, gapleft 70");
         add(row, "wmin 0");
         add(description, "wmin 0, gapleft 12, gapright 12, gapbottom 8, hmin 36");
         model.addListener(this::update);

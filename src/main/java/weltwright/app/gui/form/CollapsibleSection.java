@@ -11,6 +11,7 @@ import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.widget.TradeTerms;
 
 /**
  * A part of a form that collapses under its title. Collapsed, it shows a summary of its values. It stays expanded while
@@ -27,6 +28,7 @@ public final class CollapsibleSection extends JPanel {
         header = new JToggleButton(title, new Arrow());
         header.setName("fold " + title);
         header.setMnemonic(mnemonic);
+        header.setToolTipText(TradeTerms.explained(title).orElse(null));
         header.setHorizontalAlignment(SwingConstants.LEADING);
         header.putClientProperty("JButton.buttonType", "borderless");
         header.putClientProperty("FlatLaf.style", "font: bold; margin: 3,2,3,6; toolbar.selectedBackground: null");

@@ -15,6 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.TradeTerms;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.units.MeasureUnit;
@@ -160,7 +161,7 @@ public class FormPanel extends JPanel implements Scrollable {
         if (mnemonic != 0) {
             label.setDisplayedMnemonic(mnemonic);
         }
-        label.setToolTipText(toolTip);
+        label.setToolTipText(TradeTerms.withTerms(text, toolTip));
         component.setToolTipText(toolTip);
         return label;
     }

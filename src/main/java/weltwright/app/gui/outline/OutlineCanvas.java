@@ -148,6 +148,11 @@ public final class OutlineCanvas extends DrawingCanvas {
         showStretch(tour.moveBy(step));
     }
 
+    /** Zooms to an uncertain stretch. */
+    void showUncertainStretch(UncertainStretch stretch) {
+        showStretch(tour.moveTo(stretch));
+    }
+
     /** Marks the current uncertain stretch as reviewed and zooms to the next. */
     void acceptStretch() {
         if (tour.current().isPresent()) {

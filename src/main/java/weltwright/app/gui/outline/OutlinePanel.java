@@ -1,25 +1,41 @@
 package weltwright.app.gui.outline;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.finding.Finding;
+import weltwright.app.gui.finding.FindingList;
+import weltwright.app.gui.finding.FindingsPanel;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.job.Job;
+import weltwright.job.OutlineAccuracy;
+import weltwright.knife.Silhouette;
+import weltwright.sheath.pattern.Severity;
+import weltwright.trace.outline.UncertainStretch;
+import weltwright.wording.Messages;
+import weltwright.wording.TraceWording;
 
 /**
  * The canvas with the outline, and above it the tools, a hint on the selected one, and buttons for uncertain stretches.
  */
 public final class OutlinePanel extends JPanel {
+    private static final Messages TEXTS = Messages.of(OutlinePanel.class);
+
     private final JobModel model;
+    private final FindingList findings;
     private final OutlineCanvas canvas;
     private final Map<OutlineTool, JToggleButton> toolButtons = new EnumMap<>(OutlineTool.class);
     private final JPanel toolBar = new JPanel(new MigLayout("insets 6 10 2 10, gap 4, hidemode 3"));
@@ -29,9 +45,11 @@ public final class OutlinePanel extends JPanel {
     private final WrappedText hint = new WrappedText(ThemeColors::secondaryText);
     private final WrappedText errorText = new WrappedText();
 
-    public OutlinePanel(JobModel model, TaskQueue tasks) {
+    /** @param findings receives what is doubtful of the outline */
+    public OutlinePanel(JobModel model, TaskQueue tasks, FindingList findings) {
         super(new WrappedTextLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.model = model;
+        this.findings = findings;
         canvas = new OutlineCanvas(model, tasks);
         ButtonGroup group = new ButtonGroup();
         for (OutlineTool tool : OutlineTool.values()) {
@@ -68,8 +86,9 @@ public final class OutlinePanel extends JPanel {
         add(toolBar, "wmin 0");
         add(hint, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
         add(errorText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
-        add(canvas, "wmin 0, hmin 0, push, grow");
+        add(FindingsPanel.beneath(canvas, findings), "wmin 0, hmin 0, push, grow");
         model.subscribe(this::update);
+        model.subscribe(this::updateFindings);
         canvas.addListener(this::update);
         update();
     }
@@ -91,6 +110,52 @@ public final class OutlinePanel extends JPanel {
         hint.showText(hasOutline ? hintText() : "");
         errorText.showText(canvas.errorMessage());
         revalidate();
+    }
+
+    private void updateFindings() {
+        Job job = model.job();
+        List<Finding> found = new ArrayList<>();
+        if (job.asksForEdge()) {
+            Silhouette drawn = job.silhouette().orElseThrow();
+            found.add(new Finding(
+                    Finding.Place.OUTLINE,
+                    Severity.MIND,
+                    TEXTS.text("edge-side"),
+                    canvas::zoomToFit,
+                    Optional.of(new Finding.Remedy(
+                            TEXTS.text("edge-side.right"),
+                            () -> model.change(asked -> asked.withSpine(drawn.spineOnLeft()))))));
+        }
+        job.silhouette().ifPresent(s -> {
+            Messages inUnit = TEXTS.withUnit(model.unit());
+            for (UncertainStretch stretch : job.unsure()) {
+                found.add(new Finding(
+                        Finding.Place.OUTLINE,
+                        Severity.MIND,
+                        inUnit.text(
+                                "unsure",
+                                s.landmarks().tip().x() - stretch.from().x()),
+                        () -> canvas.showUncertainStretch(stretch),
+                        Optional.of(new Finding.Remedy(
+                                TEXTS.text("unsure.right"),
+                                () -> model.change(doubted -> doubted.withReviewed(stretch))))));
+            }
+        });
+        OutlineAccuracy.of(job)
+                .filter(accuracy -> accuracy.contradictionMm() > 0)
+                .ifPresent(accuracy -> found.add(new Finding(
+                        Finding.Place.OUTLINE,
+                        Severity.MIND,
+                        TEXTS.withUnit(model.unit()).text("caliper-differs", accuracy.contradictionMm()),
+                        canvas::zoomToFit)));
+        job.trace()
+                .ifPresent(trace -> trace.notes()
+                        .forEach(note -> found.add(new Finding(
+                                Finding.Place.OUTLINE,
+                                Severity.NOTE,
+                                TraceWording.sentence(note, model.unit()),
+                                canvas::zoomToFit))));
+        findings.set(Finding.Place.OUTLINE, found);
     }
 
     private String hintText() {

@@ -52,6 +52,14 @@ final class UncertainStretchTour {
         return Optional.of(select(all.get(Math.floorMod(now + step, all.size()))));
     }
 
+    /** Moves to a stretch and returns its area; empty where it is reviewed. */
+    Optional<Rectangle2D> moveTo(UncertainStretch stretch) {
+        return model.job().unsure().contains(stretch)
+                        && model.job().silhouette().isPresent()
+                ? Optional.of(select(stretch))
+                : Optional.empty();
+    }
+
     /** Marks the current stretch as reviewed and moves on to the next; returns as {@link #moveBy} does. */
     Optional<Rectangle2D> acceptCurrent() {
         if (current().isEmpty()) {

@@ -6,6 +6,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Insets;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -20,6 +21,7 @@ import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.output.print.LineStyle;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -34,6 +36,8 @@ final class PatternCanvas extends DrawingCanvas {
     private static final double RULER_IN = 2;
     private static final double TOOL_TIP_DISTANCE_MM = 4;
     private static final int LEGEND_HEIGHT_PX = 52;
+    private static final double AROUND_MARK_MM = 25;
+    private static final float MARK_RADIUS_PX = 7;
 
     /** Short meanings of the letters, for the legend beneath the drawing. */
     private static final Map<LineStyle, String> MEANINGS = Map.of(
@@ -43,6 +47,7 @@ final class PatternCanvas extends DrawingCanvas {
             LineStyle.EDGE_UNWORKED, "leave as cut");
 
     private Optional<Pattern> pattern = Optional.empty();
+    private Optional<AdvicePlace.Holes> marked = Optional.empty();
     private Optional<AssemblyPlan> plan = Optional.empty();
     private Map<String, EdgeAnnotations> annotations = Map.of();
     private Optional<PieceRowLayout> rowLayout = Optional.empty();
@@ -56,10 +61,46 @@ final class PatternCanvas extends DrawingCanvas {
         ToolTipManager.sharedInstance().registerComponent(this);
     }
 
+    /** Marks the holes of a place, and zooms to them with the pieces around. */
+    void mark(AdvicePlace.Holes holes) {
+        marked = Optional.of(holes);
+        List<Point> places = markedPlaces();
+        if (!places.isEmpty()) {
+            Rectangle2D box = AnnotationPainter.path(Polyline.open(places)).getBounds2D();
+            zoomTo(new Rectangle2D.Double(
+                    box.getX() - AROUND_MARK_MM,
+                    box.getY() - AROUND_MARK_MM,
+                    box.getWidth() + 2 * AROUND_MARK_MM,
+                    box.getHeight() + 2 * AROUND_MARK_MM));
+        }
+    }
+
+    /** Returns the marked holes in the drawing. */
+    List<Point> markedPlaces() {
+        return rowLayout().stream()
+                .flatMap(pieces -> pieces.placed().stream())
+                .flatMap(placed -> marked.stream()
+                        .flatMap(holes -> holes.layers().stream())
+                        .filter(layer -> layer.piece().equals(placed.piece().name()))
+                        .flatMap(layer -> layer.holes().stream())
+                        .map(hole -> hole.plus(placed.shift())))
+                .toList();
+    }
+
+    private void paintMarked(Graphics2D g, Viewport viewport) {
+        double r = UIScale.scale(MARK_RADIUS_PX);
+        for (Point place : markedPlaces()) {
+            Point px = viewport.toPx(place);
+            AnnotationPainter.paintWithHalo(
+                    g, new Ellipse2D.Double(px.x() - r, px.y() - r, 2 * r, 2 * r), 2, ThemeColors.uncertainOverlay());
+        }
+    }
+
     void setPattern(Optional<Pattern> newPattern, boolean newComputing) {
         computing = newComputing;
         if (!pattern.equals(newPattern)) {
             pattern = newPattern;
+            marked = Optional.empty();
             rowLayout = Optional.empty();
             getAccessibleContext()
                     .setAccessibleDescription(
@@ -102,6 +143,7 @@ final class PatternCanvas extends DrawingCanvas {
                 painter.paintPiece(annotationsOf(placed.piece()));
                 painter.paintCaption();
             }
+            paintMarked(g, viewport);
             paintLegend(g, paintScaleBar(g, viewport));
         });
         if (computing) {

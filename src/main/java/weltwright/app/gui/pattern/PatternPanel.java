@@ -8,35 +8,36 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.assembled.CrossSectionPanel;
 import weltwright.app.gui.assembled.TestDrawPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
-import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.finding.Finding;
+import weltwright.app.gui.finding.FindingList;
+import weltwright.app.gui.finding.FindingsPanel;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.model.WorkflowStage;
-import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.FileDialogs;
-import weltwright.app.gui.widget.WrappedText;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.job.SheathDesign;
+import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Severity;
 import weltwright.units.MeasureUnit;
 import weltwright.wording.AdviceWording;
+import weltwright.wording.Messages;
 
 /**
- * The sheath in one of several tabs: pattern, cross-section, test draw or hardware, with advice beneath. The design and
- * its plan are computed in the background as the job changes; only the selected tab is updated.
+ * The sheath in one of several tabs: pattern, cross-section, test draw or hardware, with the findings beneath. The
+ * design and its plan are computed in the background as the job changes; only the selected tab is updated.
  */
 public final class PatternPanel extends JPanel {
     private final JobModel model;
@@ -46,8 +47,9 @@ public final class PatternPanel extends JPanel {
     private final CrossSectionPanel crossSection;
     private final TestDrawPanel testDraw;
     private final HardwarePanel hardware;
-    private final JScrollPane adviceScrollPane;
-    private final WrappedText advice = new WrappedText(ThemeColors::text);
+    private final FindingList findings;
+    private Map<Advice, AdviceRemedies.Remedy> remedies = Map.of();
+    private final DerivedValue<RemedyInput, Map<Advice, AdviceRemedies.Remedy>> derivedRemedies;
     private final List<Runnable> listeners = new ArrayList<>();
     private final DerivedValue<PlanInput, AssemblyPlan> derivedPlan;
     private DerivedValue.State<SheathDesign> state = new DerivedValue.State<>(Optional.empty(), "", false);
@@ -55,24 +57,27 @@ public final class PatternPanel extends JPanel {
     private Optional<AssemblyPlan> plan = Optional.empty();
     private PatternTab tab = PatternTab.PATTERN;
 
-    public PatternPanel(JobModel model, TaskQueue tasks, DisplayUnit displayUnit, FileDialogs dialogs) {
-        super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill][]"));
+    /** @param findings receives what the checks of the sheath find */
+    public PatternPanel(
+            JobModel model, TaskQueue tasks, DisplayUnit displayUnit, FileDialogs dialogs, FindingList findings) {
+        super(new MigLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]", "[][grow,fill]"));
         this.model = model;
+        this.findings = findings;
         crossSection = new CrossSectionPanel(displayUnit);
         testDraw = new TestDrawPanel(displayUnit);
         hardware = new HardwarePanel(model, tasks, dialogs);
-        FormPanel adviceForm = new FormPanel("2 14 10 14");
-        adviceForm.addHeading("Before you cut");
-        adviceForm.addFullWidth(advice);
-        adviceScrollPane = new JScrollPane(adviceForm);
-        adviceScrollPane.setBorder(BorderFactory.createEmptyBorder());
         cards.add(patternCanvas, PatternTab.PATTERN.name());
         cards.add(crossSection, PatternTab.CROSS_SECTION.name());
         cards.add(testDraw, PatternTab.TEST_DRAW.name());
         cards.add(hardware, PatternTab.HARDWARE.name());
         add(tabBar(), "wmin 0");
-        add(cards, "wmin 0, hmin 0, push");
-        add(adviceScrollPane, "h 20%, hmin 84, wmin 0");
+        add(FindingsPanel.beneath(cards, findings), "wmin 0, hmin 0, push");
+        derivedRemedies = new DerivedValue<>(
+                new TaskQueue(message -> {}), // another than that of the window: nobody waits for it
+                "Looking for remedies",
+                this::remedyInput,
+                input -> AdviceRemedies.of(input.input(), input.pattern()),
+                this::setRemedies);
         derivedPlan = new DerivedValue<>(
                 tasks,
                 "Putting the work in order",
@@ -93,7 +98,23 @@ public final class PatternPanel extends JPanel {
     private void updateUnit() {
         patternCanvas.setUnit(model.unit());
         derivedPlan.update();
-        updateAdvice();
+        updateFindings();
+    }
+
+    /** What the remedies follow from. */
+    private record RemedyInput(SheathDesign.Input input, Pattern pattern) {}
+
+    private Optional<RemedyInput> remedyInput() {
+        return state.computing()
+                ? Optional.empty()
+                : state.value()
+                        .flatMap(design -> SheathDesign.Input.of(model.job())
+                                .map(input -> new RemedyInput(input, design.pattern())));
+    }
+
+    private void setRemedies(DerivedValue.State<Map<Advice, AdviceRemedies.Remedy>> newState) {
+        remedies = newState.computing() ? Map.of() : newState.value().orElse(Map.of());
+        updateFindings();
     }
 
     /** What a plan follows from; its texts have lengths. */
@@ -127,7 +148,7 @@ public final class PatternPanel extends JPanel {
         if (!reason.equals(withheld)) {
             withheld = reason;
             update();
-            updateAdvice();
+            updateFindings();
         }
     }
 
@@ -157,7 +178,6 @@ public final class PatternPanel extends JPanel {
         tab = newTab;
         Objects.requireNonNull(tabButtons.get(newTab)).setSelected(true);
         ((CardLayout) cards.getLayout()).show(cards, newTab.name());
-        adviceScrollPane.setVisible(newTab == PatternTab.PATTERN || newTab == PatternTab.TEST_DRAW);
         revalidate();
         update();
     }
@@ -214,15 +234,62 @@ public final class PatternPanel extends JPanel {
         }
         if (!newState.computing()) {
             derivedPlan.update();
+            derivedRemedies.update();
         }
-        updateAdvice();
+        updateFindings();
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    private void updateAdvice() {
-        advice.showText(shown().value()
-                .map(design -> describe(design.pattern(), model.unit()))
-                .orElse(shown().error()));
+    private void updateFindings() {
+        List<Finding> found = new ArrayList<>();
+        if (!shown().error().isEmpty()) {
+            found.add(new Finding(Finding.Place.SHEATH, Severity.STOP, shown().error(), () -> {}));
+        }
+        shown().value().ifPresent(design -> {
+            design.pattern().advice().forEach(advice -> found.add(finding(advice, design)));
+            sizes(design.pattern()).ifPresent(found::add);
+        });
+        findings.set(Finding.Place.SHEATH, found);
+    }
+
+    private Finding finding(Advice advice, SheathDesign design) {
+        Optional<Finding.Remedy> remedy = Optional.ofNullable(remedies.get(advice))
+                .map(found -> new Finding.Remedy(
+                        found.label(model.unit()), () -> model.change(job -> job.withSpec(found.spec()))));
+        return new Finding(
+                Finding.Place.SHEATH,
+                advice.severity(),
+                AdviceWording.sentence(advice, model.unit()),
+                () -> showPlace(AdvicePlace.of(advice, design)),
+                remedy);
+    }
+
+    private Optional<Finding> sizes(Pattern pattern) {
+        Messages texts = Messages.of(PatternPanel.class).withUnit(model.unit());
+        String sizes = pattern.sizes().stream()
+                .map(size -> texts.text("size", size.name(), size.lengthMm()))
+                .collect(Collectors.joining(", "));
+        return sizes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Finding(
+                        Finding.Place.SHEATH,
+                        Severity.NOTE,
+                        texts.text("sizes", sizes),
+                        () -> showTab(PatternTab.PATTERN)));
+    }
+
+    /** Shows the tab in which a place is seen, and marks it there. */
+    private void showPlace(AdvicePlace place) {
+        if (place instanceof AdvicePlace.Stretch stretch) {
+            showTab(PatternTab.CROSS_SECTION);
+            crossSection.mark(stretch.fromMm(), stretch.toMm());
+        } else if (place instanceof AdvicePlace.Holes holes) {
+            showTab(PatternTab.PATTERN);
+            patternCanvas.mark(holes);
+        } else {
+            showTab(place instanceof AdvicePlace.Draw ? PatternTab.TEST_DRAW : PatternTab.PATTERN);
+        }
+        initialFocus(tab).requestFocusInWindow();
     }
 
     private void setPlan(DerivedValue.State<AssemblyPlan> newState) {
@@ -231,17 +298,5 @@ public final class PatternPanel extends JPanel {
         if (changed) {
             update();
         }
-    }
-
-    private static String describe(Pattern pattern, MeasureUnit unit) {
-        String sizes = pattern.sizes().stream()
-                .map(size -> size.name() + " " + unit.format(Math.round(size.lengthMm() * 10) / 10.0))
-                .collect(Collectors.joining(", "));
-        List<String> lines = new ArrayList<>();
-        pattern.advice().forEach(advice -> lines.add("• " + AdviceWording.line(advice, unit)));
-        if (!sizes.isEmpty()) {
-            lines.add("• Sizes: " + sizes + ".");
-        }
-        return String.join("\n", lines);
     }
 }

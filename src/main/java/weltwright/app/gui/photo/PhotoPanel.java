@@ -1,26 +1,32 @@
 package weltwright.app.gui.photo;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.finding.Finding;
+import weltwright.app.gui.finding.FindingList;
+import weltwright.app.gui.finding.FindingsPanel;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.image.Photo;
+import weltwright.sheath.pattern.Severity;
 import weltwright.trace.PhotoAssessment;
 import weltwright.units.MeasureUnit;
 import weltwright.wording.PhotoWording;
 import weltwright.wording.TraceWording;
 
 /**
- * The photo before it is traced, with the question that must be answered first, advice for a better photo, and a hint
- * above it.
+ * The photo before it is traced, with the question that must be answered first and a hint above it, and what would make
+ * it better among the findings beneath.
  */
 public final class PhotoPanel extends JPanel {
     private final JobModel model;
+    private final FindingList findings;
     private final PhotoCanvas canvas;
     private final WrappedText questionText = new WrappedText();
     private final WrappedText adviceText = new WrappedText(ThemeColors::text);
@@ -30,10 +36,14 @@ public final class PhotoPanel extends JPanel {
     private Optional<Photo> assessedPhoto = Optional.empty();
     private String toldElsewhere = "";
 
-    /** @param showOutline switches back to the outline */
-    public PhotoPanel(JobModel model, Runnable showOutline) {
+    /**
+     * @param showOutline switches back to the outline
+     * @param findings receives what would make the photo better
+     */
+    public PhotoPanel(JobModel model, Runnable showOutline, FindingList findings) {
         super(new MigLayout("insets 8 0 0 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.model = model;
+        this.findings = findings;
         canvas = new PhotoCanvas(model);
         questionText.setName("photo question");
         adviceText.setName("photo advice");
@@ -44,7 +54,7 @@ public final class PhotoPanel extends JPanel {
         add(adviceText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
         add(hintText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
         add(backButton, "gapleft 12, gapbottom 6, growx 0");
-        add(canvas, "wmin 0, hmin 0, push, grow");
+        add(FindingsPanel.beneath(canvas, findings), "wmin 0, hmin 0, push, grow");
         model.subscribe(this::update);
         canvas.addListener(this::update);
     }
@@ -98,6 +108,7 @@ public final class PhotoPanel extends JPanel {
                         ? describe(assessment.value().get(), model.unit())
                         : assessment.computing() ? "Looking at the photo…" : "");
         hintText.showText(hint());
+        findings.set(Finding.Place.PHOTO, ready ? findings(assessment.value().get()) : List.of());
         backButton.setVisible(model.job().silhouette().isPresent());
         revalidate();
     }
@@ -110,23 +121,27 @@ public final class PhotoPanel extends JPanel {
                 : "";
     }
 
-    /** The first note names the ground; with corners set by hand it also has the size of a pixel. */
+    /** The question stops the maker, advice is to be minded, and what was found in the photo is a note. */
+    private List<Finding> findings(PhotoAssessment ready) {
+        MeasureUnit unit = model.unit();
+        List<Finding> found = new ArrayList<>();
+        ready.question().ifPresent(question -> found.add(finding(Severity.STOP, question)));
+        ready.advice().forEach(advice -> found.add(finding(Severity.MIND, PhotoWording.sentences(advice, unit))));
+        ready.notes().forEach(note -> found.add(finding(Severity.NOTE, TraceWording.sentence(note, unit))));
+        return found;
+    }
+
+    private Finding finding(Severity severity, String text) {
+        return new Finding(Finding.Place.PHOTO, severity, text, canvas::zoomToFit);
+    }
+
+    /** One sentence: the first note, which names the ground, and whether the photo is good to trace. */
     private static String describe(PhotoAssessment assessment, MeasureUnit unit) {
         String ground = assessment.notes().stream()
                 .findFirst()
                 .map(note -> TraceWording.sentence(note, unit))
                 .orElse("");
-        if (assessment.advice().isEmpty()) {
-            return assessment.question().isPresent()
-                    ? ground
-                    : "The photo is good to trace. "
-                            + assessment.notes().stream()
-                                    .map(note -> TraceWording.sentence(note, unit))
-                                    .collect(Collectors.joining(" "));
-        }
-        String findings = assessment.advice().stream()
-                .map(advice -> PhotoWording.sentences(advice, unit))
-                .collect(Collectors.joining("\n• ", "• ", ""));
-        return ground.isEmpty() ? findings : ground + "\n" + findings;
+        boolean good = assessment.question().isEmpty() && assessment.advice().isEmpty();
+        return good ? "The photo is good to trace. " + ground : ground;
     }
 }

@@ -33,6 +33,8 @@ import weltwright.app.gui.bench.BenchForm;
 import weltwright.app.gui.bench.BenchModel;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.finding.Finding;
+import weltwright.app.gui.finding.FindingList;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
 import weltwright.app.gui.model.Autosave;
@@ -85,8 +87,9 @@ public final class MainWindow {
     private final Autosave autosave;
     private final TraceController traceController = new TraceController(model, tasks);
     private final JobFileActions jobFiles;
-    private final OutlinePanel outlinePanel = new OutlinePanel(model, tasks);
-    private final PhotoPanel photoPanel = new PhotoPanel(model, () -> showPhoto(false));
+    private final FindingList findings = new FindingList();
+    private final OutlinePanel outlinePanel = new OutlinePanel(model, tasks, findings);
+    private final PhotoPanel photoPanel = new PhotoPanel(model, () -> showPhoto(false), findings);
     private final PatternPanel patternPanel;
     private final OutputActions outputActions;
     private final ApplicationActions actions;
@@ -115,7 +118,7 @@ public final class MainWindow {
         autosave = new Autosave(model, application.openJobs().begin(), toasts::showError);
         jobFiles = new JobFileActions(
                 model, tasks, frame, dialogs, lensStore, traceController::forgetCorrections, toasts::showMessage);
-        patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs);
+        patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs, findings);
         PaperModel paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
         BenchModel bench =
                 new BenchModel(model, patternPanel::pattern, tasks, () -> LocalDateTime.now(ZoneId.systemDefault()));
@@ -202,6 +205,7 @@ public final class MainWindow {
         patternPanel.addListener(paper::update);
         patternPanel.addListener(bench::update);
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
+        findings.onShow(this::showDrawing);
         setUnit(displayUnit.unit());
         goTo(WorkflowStage.KNIFE);
     }
@@ -365,6 +369,19 @@ public final class MainWindow {
         goTo(WorkflowStage.KNIFE);
         if (requested) {
             photoPanel.canvas().requestFocusInWindow();
+        }
+    }
+
+    /** Makes the drawing visible on which something was found. */
+    private void showDrawing(Finding.Place place) {
+        switch (place) {
+            case PHOTO -> showPhoto(true);
+            case OUTLINE -> showPhoto(false);
+            case SHEATH -> {
+                if (!patternPanel.isShowing()) {
+                    goTo(WorkflowStage.SHEATH);
+                }
+            }
         }
     }
 

@@ -47,4 +47,28 @@ class TestDrawModelTest {
         model.moveTo(steps.get(7).drawnMm() + between / 3);
         assertThat(model.nearestStep()).contains(steps.get(7));
     }
+
+    /** What is wider must pass what is narrower by no more than the difference of the two. */
+    @Test
+    void bindsWhileAWiderPartPassesANarrowerOne() {
+        model.setDesign(Optional.of(FITTED));
+        assertThat(model.bindings()).as("at rest").isEmpty();
+        double most = 0;
+        for (double drawn = 2; drawn < model.travelMm(); drawn += 2) {
+            model.moveTo(drawn);
+            most = Math.max(
+                    most,
+                    model.bindings().stream()
+                            .mapToDouble(TestDrawModel.Binding::pushedMm)
+                            .max()
+                            .orElse(0));
+        }
+        double widest = FITTED.pattern().drawCheck().grip().narrows().stream()
+                .mapToDouble(narrow -> 2 * narrow.byMm())
+                .max()
+                .orElse(0);
+        assertThat(most).isBetween(0.0, widest);
+        model.moveTo(1e6);
+        assertThat(model.bindings()).as("out of the sheath").isEmpty();
+    }
 }

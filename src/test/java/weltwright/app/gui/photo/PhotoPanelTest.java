@@ -35,7 +35,8 @@ class PhotoPanelTest extends MainWindowTestBase {
     @Test
     void advisesOnABetterPhotoBeforeTracing() {
         open("skinner-sheet-letter");
-        await("the advice", () -> shown("photo advice").contains("above the ground"));
+        frame.toggleButton("open findings").click();
+        await("the advice", () -> execute(() -> findings().contains("above the ground")));
         assertThat(job().trace()).isEmpty();
     }
 

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JTable;
-import javax.swing.JTextArea;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -90,7 +89,8 @@ class ChosenUnitTest extends MainWindowTestBase {
         frame.toggleButton("stage Sheath").click();
         awaitPattern();
         chooseInches();
-        assertThat(advice()).contains(" in").doesNotContain(" mm");
+        frame.toggleButton("open findings").click();
+        assertThat(execute(this::findings)).contains(" in").doesNotContain(" mm");
         frame.toggleButton("tab Hardware").click();
         robot.waitForIdle();
         JTable stock = frame.table("hardware at hand").target();
@@ -116,19 +116,6 @@ class ChosenUnitTest extends MainWindowTestBase {
     }
 
     /** The advice beneath the pattern, the longest text that is shown. */
-    private String advice() {
-        return execute(() ->
-                robot
-                        .finder()
-                        .findAll(c -> c instanceof JTextArea area
-                                && area.isShowing()
-                                && area.getText().contains("•"))
-                        .stream()
-                        .map(area -> ((JTextArea) area).getText())
-                        .findFirst()
-                        .orElse(""));
-    }
-
     private static String text(JTable table) {
         StringBuilder text = new StringBuilder();
         for (int row = 0; row < table.getRowCount(); row++) {

@@ -17,9 +17,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
@@ -37,6 +39,7 @@ import weltwright.app.gui.outline.OutlineCanvas;
 import weltwright.app.gui.shell.Application;
 import weltwright.app.gui.shell.MainWindow;
 import weltwright.app.gui.theme.Theme;
+import weltwright.app.gui.widget.WrappedText;
 import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.OpenJobs;
@@ -179,6 +182,18 @@ public abstract class MainWindowTestBase {
             robot.moveMouse(view, awt(from.towards(to, t)));
         }
         releaseMouse();
+    }
+
+    /** The texts in the open list of findings, on the event thread. */
+    public String findings() {
+        return robot
+                .finder()
+                .findAll(component -> component instanceof WrappedText
+                        && component.isShowing()
+                        && SwingUtilities.getAncestorNamed("findings", component) != null)
+                .stream()
+                .map(text -> ((WrappedText) text).getText())
+                .collect(Collectors.joining("\n"));
     }
 
     public static java.awt.Point awt(Point px) {
