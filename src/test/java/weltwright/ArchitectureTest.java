@@ -75,6 +75,7 @@ class ArchitectureTest {
             "output.layout",
             "job",
             "licence",
+            "guide",
             "app.cli",
             "app.gui.model",
             "app.gui.theme",
@@ -82,6 +83,7 @@ class ArchitectureTest {
             "app.gui.widget",
             "app.gui.finding",
             "app.gui.form",
+            "app.gui.help",
             "app.gui.order",
             "app.gui.assembled",
             "app.gui.knife",
@@ -198,6 +200,11 @@ class ArchitectureTest {
                 "java.awt.dnd..",
                 "com.formdev.flatlaf..",
                 "net.miginfocom..");
+    }
+
+    @Test
+    void onlyTheGuideUsesCommonmark() {
+        onlyIn(List.of("weltwright.guide"), "org.commonmark..");
     }
 
     @Test

@@ -94,6 +94,7 @@ public final class CommandLineApplication {
                 .addSubcommand(new PricesCommand())
                 .addSubcommand(new PhoneCommand(terminal, lensStore))
                 .addSubcommand(new HardwareCommand())
+                .addSubcommand(new GuideCommand())
                 .addSubcommand(new LicencesCommand());
         root.setResourceBundle(ResourceBundle.getBundle(CommandLineApplication.class.getPackageName() + ".help"));
         return root;

@@ -21,7 +21,7 @@ final class RootCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "A command is missing: sheet, look, trace, make, layout, stock, prices, hardware, phone or licences.");
+                "A command is missing: sheet, look, trace, make, layout, stock, prices, hardware, phone, guide or licences.");
     }
 
     /** Reads the version from the manifest of the jar. */

@@ -123,12 +123,14 @@ final class ApplicationActions {
         addUnitItems(view, displayUnit);
         view.addSeparator();
         addThemeItems(view, preferences);
+        RunnableAction help = new RunnableAction(MESSAGES.text("help"), MESSAGES.text("help.tip"), window::showHelp)
+                .withKey(KeyEvent.VK_F1);
         menu(
                 "&Help",
+                help,
+                null,
                 new RunnableAction(
-                        "&Licences…",
-                        "Of the libraries and fonts that come with the program",
-                        () -> LicencesDialog.show(window.frame())));
+                        MESSAGES.text("about"), MESSAGES.text("about.tip"), () -> LicencesDialog.show(window.frame())));
         model.subscribe(() -> {
             undo.setEnabled(model.canUndo());
             redo.setEnabled(model.canRedo());

@@ -9,6 +9,7 @@ import weltwright.app.gui.outline.OutlinePanel;
 import weltwright.app.gui.paper.PaperPreview;
 import weltwright.app.gui.pattern.PatternPanel;
 import weltwright.app.gui.photo.PhotoPanel;
+import weltwright.guide.GuidePage;
 import weltwright.job.Job;
 
 /**
@@ -30,6 +31,7 @@ final class DrawingCards extends JPanel {
     private final PatternPanel pattern;
     private final PaperPreview paper;
     private final BenchPanel bench;
+    private Card visible = Card.FIRST_STEPS;
 
     DrawingCards(
             WelcomePanel firstSteps,
@@ -58,7 +60,8 @@ final class DrawingCards extends JPanel {
      * @param photoRequested whether the user wants to see the photo as taken
      */
     void show(WorkflowStage stage, Job job, boolean photoRequested) {
-        ((CardLayout) getLayout()).show(this, card(stage, job, photoRequested).name());
+        visible = card(stage, job, photoRequested);
+        ((CardLayout) getLayout()).show(this, visible.name());
     }
 
     private static Card card(WorkflowStage stage, Job job, boolean photoRequested) {
@@ -75,6 +78,18 @@ final class DrawingCards extends JPanel {
         boolean onlyPhoto =
                 job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
         return onlyPhoto ? Card.PHOTO : Card.OUTLINE;
+    }
+
+    /** Returns the page of the guide about what is visible. */
+    GuidePage guidePage() {
+        return switch (visible) {
+            case FIRST_STEPS -> GuidePage.WAY;
+            case PHOTO -> GuidePage.PHOTO;
+            case OUTLINE -> GuidePage.OUTLINE;
+            case PATTERN -> GuidePage.SHEATH;
+            case PAPER -> GuidePage.PRINTING;
+            case BENCH -> GuidePage.BENCH;
+        };
     }
 
     /** Returns the visible canvas. */

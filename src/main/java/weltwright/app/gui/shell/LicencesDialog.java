@@ -1,6 +1,8 @@
 package weltwright.app.gui.shell;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JDialog;
 import javax.swing.JList;
@@ -9,11 +11,16 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
+import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.WrappedText;
 import weltwright.licence.LicensedComponent;
 import weltwright.licence.ThirdPartyLicences;
+import weltwright.wording.Messages;
 
 /** Shows the libraries and fonts that come with the program, and the licence text of the selected one. */
 final class LicencesDialog {
+    private static final Messages MESSAGES = Messages.of(LicencesDialog.class);
+
     private LicencesDialog() {}
 
     static void show(Component over) {
@@ -33,9 +40,15 @@ final class LicencesDialog {
             text.setCaretPosition(0);
         });
         list.setSelectedIndex(0);
-        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(over), "Licences");
+        JDialog dialog = new JDialog(SwingUtilities.getWindowAncestor(over), MESSAGES.text("about.title"));
         dialog.setName("licences");
         dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
+        WrappedText about = new WrappedText(ThemeColors::text);
+        about.setName("about the program");
+        String version = LicencesDialog.class.getPackage().getImplementationVersion();
+        about.showText(MESSAGES.text("about.text", version == null ? MESSAGES.text("about.noVersion") : version));
+        about.setBorder(BorderFactory.createEmptyBorder(10, 14, 10, 14));
+        dialog.add(about, BorderLayout.NORTH);
         dialog.add(new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, new JScrollPane(list), new JScrollPane(text)));
         dialog.pack();
         dialog.setLocationRelativeTo(over);

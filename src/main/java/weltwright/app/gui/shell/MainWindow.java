@@ -35,6 +35,7 @@ import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.finding.Finding;
 import weltwright.app.gui.finding.FindingList;
+import weltwright.app.gui.help.HelpWindow;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
 import weltwright.app.gui.model.Autosave;
@@ -100,6 +101,7 @@ public final class MainWindow {
     private final OrderPopup orderPopup;
     private final StageForms forms = new StageForms(this::update);
     private final DrawingCards drawings;
+    private Optional<HelpWindow> help = Optional.empty();
     private WorkflowStage stage = WorkflowStage.KNIFE;
     private Object openedJob = model.openedJob();
     private Optional<Photo> displayedPhoto = Optional.empty();
@@ -307,6 +309,14 @@ public final class MainWindow {
     /** Returns the visible canvas. */
     DrawingCanvas activeCanvas() {
         return drawings.activeCanvas();
+    }
+
+    /** Opens the guide at the page about what is visible. */
+    void showHelp() {
+        if (help.isEmpty()) {
+            help = Optional.of(new HelpWindow(frame));
+        }
+        help.get().show(drawings.guidePage());
     }
 
     /** Opens or closes customer, knife, dates and notes. */

@@ -21,6 +21,12 @@ public final class RunnableAction extends AbstractAction {
         this.runnable = runnable;
     }
 
+    /** Sets the accelerator: a key by itself, such as F1. */
+    public RunnableAction withKey(int keyCode) {
+        putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(keyCode, 0));
+        return this;
+    }
+
     /** Sets the accelerator: a key with Ctrl (Command on a Mac). */
     public RunnableAction withShortcut(int keyCode) {
         return withShortcut(keyCode, 0);

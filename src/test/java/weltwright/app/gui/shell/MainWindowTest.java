@@ -46,8 +46,9 @@ class MainWindowTest extends MainWindowTestBase {
 
     @Test
     void theHelpMenuShowsLicencesWithTheirTexts() {
-        frame.menuItemWithPath("Help", "Licences…").click();
+        frame.menuItemWithPath("Help", "About and licences…").click();
         DialogFixture licences = WindowFinder.findDialog("licences").using(robot);
+        assertThat(licences.textBox("about the program").text()).contains("Weltwright", "Apache License 2.0");
         licences.list("licensed components").selectItem("OpenBLAS");
         assertThat(licences.textBox("licence text").text())
                 .contains("BSD-3-Clause", "Redistribution and use in source and binary forms");
