@@ -45,7 +45,10 @@ public final class HardwareFile {
         } catch (IOException e) {
             throw notAList(file, e);
         }
-        if (!FORMAT.equals(document.format) || document.version != VERSION || !UNITS.equals(document.units)) {
+        if (document == null // the JSON "null"
+                || !FORMAT.equals(document.format)
+                || document.version != VERSION
+                || !UNITS.equals(document.units)) {
             throw notAList(file, null);
         }
         try {

@@ -122,7 +122,9 @@ public final class PriceFile {
         } catch (IOException e) {
             throw notAList(file, e);
         }
-        if (!FORMAT.equals(read.format) || read.version != VERSION) {
+        if (read == null // the JSON "null"
+                || !FORMAT.equals(read.format)
+                || read.version != VERSION) {
             throw notAList(file, null);
         }
         try {

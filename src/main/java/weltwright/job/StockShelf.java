@@ -175,7 +175,7 @@ public record StockShelf(Path folder) {
         } catch (IOException e) {
             throw notStock(file, e);
         }
-        if (!document.isReadable()) {
+        if (document == null || !document.isReadable()) { // null: the JSON "null"
             throw notStock(file, null);
         }
         try {

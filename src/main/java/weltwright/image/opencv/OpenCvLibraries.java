@@ -29,6 +29,9 @@ import weltwright.io.UserDirectory;
  * shared directory for temporary files, and trusts files of the right size and time. This class gives it a
  * {@link PrivateCacheDirectory}, and before loading deletes every file there whose size and CRC-32 differ from the
  * jars'. The CRC detects damage and other versions; the folder's permissions keep others from forging a file.
+ *
+ * <p>An installed program may bring the libraries unpacked: then the system property {@value #INSTALLED} names their
+ * folder, and nothing is unpacked.
  */
 public final class OpenCvLibraries {
     /** Size of the unpacked libraries, in megabytes. Measured on Linux, x86-64. */
@@ -36,6 +39,9 @@ public final class OpenCvLibraries {
 
     private static final String JAVACPP_FOLDER = "org.bytedeco.javacpp.cachedir";
     private static final String LOCK = "weltwright.lock";
+
+    /** Set by the launcher of an installed program. */
+    private static final String INSTALLED = "weltwright.natives";
 
     private static boolean loaded;
 
@@ -50,6 +56,30 @@ public final class OpenCvLibraries {
         if (loaded) {
             return;
         }
+        String installed = System.getProperty(INSTALLED);
+        if (installed == null) {
+            unpackAndLoad();
+        } else {
+            loadFrom(Path.of(installed));
+        }
+        loaded = true;
+    }
+
+    /** Loads OpenCV's Java bindings, which the system's loader finds the other libraries for, beside them. */
+    private static void loadFrom(Path folder) {
+        try {
+            System.load(folder.resolve(System.mapLibraryName("opencv_java"))
+                    .toAbsolutePath()
+                    .toString());
+        } catch (LinkageError e) {
+            throw new UserFacingException(
+                    "OpenCV, which looks at photos, could not be loaded from " + folder + ".",
+                    "Install the program again, in the version for this computer.",
+                    e);
+        }
+    }
+
+    private static void unpackAndLoad() {
         Path folder = PrivateCacheDirectory.secured(UserDirectory.CACHE.path());
         System.setProperty(JAVACPP_FOLDER, folder.toString());
         // Another process may be unpacking; its half-written files must not be deleted.
@@ -61,7 +91,6 @@ public final class OpenCvLibraries {
         } catch (IOException | LinkageError e) {
             throw unusable(folder, e);
         }
-        loaded = true;
     }
 
     /**
