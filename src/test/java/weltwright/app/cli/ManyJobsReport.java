@@ -1,0 +1,88 @@
+package weltwright.app.cli;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * Makes many jobs in one process, one after the other: each is traced from a sample photo, saved with its pattern as
+ * PDF, SVG and DXF, opened again, changed, saved and written once more. Prints every 50 jobs what the process holds:
+ * heap after a collection, memory of the process (VmRSS), threads and open files. What grows past the first 50 is not
+ * given back. Argument: how many jobs. The process's memory and open files are read from /proc, so on Linux only.
+ */
+public final class ManyJobsReport {
+    private static final int STEP = 50;
+    private static final List<String> PHOTOS = List.of("drop-point", "leaf-blade");
+
+    private ManyJobsReport() {}
+
+    /** Runs the report. */
+    public static void main(String[] args) throws IOException {
+        int jobs = Integer.parseInt(args[0]);
+        System.out.println("jobs  heap MB  process MB  threads  open files");
+        for (int i = 1; i <= jobs; i++) {
+            Path folder = Files.createTempDirectory("many-jobs");
+            makeAndChange(i, folder);
+            delete(folder);
+            if (i % STEP == 0 || i == jobs || i == 1) {
+                print(i);
+            }
+        }
+    }
+
+    private static void makeAndChange(int i, Path folder) {
+        String photo = PHOTOS.get(i % PHOTOS.size());
+        CommandLineRun.of(
+                        "make",
+                        Path.of("sample-images", photo + ".jpg"),
+                        "--handle-thickness=" + (18 + i % 5) + "mm",
+                        "--spine-thickness=3.5mm",
+                        "--kind=" + (i % 3 == 0 ? "panels" : "folded"),
+                        "-o",
+                        folder)
+                .succeeds();
+        CommandLineRun.of("make", folder.resolve(photo + ".wwj"), "--pitch=" + (3 + i % 3) + "mm", "-o", folder)
+                .succeeds();
+    }
+
+    private static void print(int jobs) throws IOException {
+        System.gc();
+        System.gc();
+        System.out.printf(
+                Locale.ROOT,
+                "%4d  %7.1f  %10.1f  %7d  %10d%n",
+                jobs,
+                ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1e6,
+                residentKb() / 1e3,
+                ManagementFactory.getThreadMXBean().getThreadCount(),
+                openFiles());
+    }
+
+    private static long residentKb() throws IOException {
+        try (Stream<String> lines = Files.lines(Path.of("/proc/self/status"))) {
+            return lines.filter(line -> line.startsWith("VmRSS:"))
+                    .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    private static long openFiles() throws IOException {
+        try (Stream<Path> open = Files.list(Path.of("/proc/self/fd"))) {
+            return open.count();
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Files.delete(file);
+            }
+        }
+        Files.delete(folder);
+    }
+}
