@@ -88,6 +88,7 @@ class ArchitectureTest {
             "app.gui.assembled",
             "app.gui.knife",
             "app.gui.paper",
+            "app.gui.leather",
             "app.gui.pattern",
             "app.gui.bench",
             "app.gui.photo",

@@ -137,6 +137,32 @@ public final class ManualLayout {
     }
 
     /**
+     * The place of a piece moved by a shift, or as far along it as is free.
+     *
+     * @return empty where it cannot be moved that way at all
+     */
+    public Optional<RigidMotion> pushed(int piece, Point by) {
+        RigidMotion from = layout.pieces().get(piece).motion();
+        RigidMotion wanted = new RigidMotion(from.angleRad(), from.shift().plus(by));
+        if (isFree(piece, wanted)) {
+            return Optional.of(wanted);
+        }
+        double free = 0;
+        double taken = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (free + taken) / 2;
+            if (isFree(piece, new RigidMotion(from.angleRad(), from.shift().plus(by.times(middle))))) {
+                free = middle;
+            } else {
+                taken = middle;
+            }
+        }
+        return free * by.distance(new Point(0, 0)) < CLEARANCE_MM
+                ? Optional.empty()
+                : Optional.of(new RigidMotion(from.angleRad(), from.shift().plus(by.times(free))));
+    }
+
+    /**
      * A free place beside one that is not.
      *
      * @param angleRad direction from the wanted place

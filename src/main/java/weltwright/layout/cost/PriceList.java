@@ -1,5 +1,6 @@
 package weltwright.layout.cost;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.Map;
@@ -20,6 +21,7 @@ import weltwright.error.UserFacingException;
  * @param roundTo the price without tax is rounded up to a multiple of this; not rounded where 0
  * @param taxPercent added to the price
  */
+@RecordBuilder
 public record PriceList(
         Currency currency,
         LeatherPrice leather,
@@ -31,7 +33,8 @@ public record PriceList(
         BigDecimal overheadPercent,
         BigDecimal marginPercent,
         BigDecimal roundTo,
-        BigDecimal taxPercent) {
+        BigDecimal taxPercent)
+        implements PriceListBuilder.With {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal GREATEST = BigDecimal.valueOf(1_000_000_000);
 

@@ -7,8 +7,9 @@ import weltwright.wording.Messages;
 public enum WorkflowStage {
     KNIFE('1'),
     SHEATH('2'),
-    PAPER('3'),
-    BENCH('4');
+    LEATHER('3'),
+    PAPER('4'),
+    BENCH('5');
 
     private static final Messages MESSAGES = Messages.of(WorkflowStage.class);
 

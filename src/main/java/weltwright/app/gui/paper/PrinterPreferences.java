@@ -23,7 +23,7 @@ public final class PrinterPreferences {
         this.preferences = preferences;
     }
 
-    PaperSize paper() {
+    public PaperSize paper() {
         String name = preferences.get(SIZE, "");
         return Arrays.stream(PaperSize.values())
                 .filter(size -> size.name().equals(name))

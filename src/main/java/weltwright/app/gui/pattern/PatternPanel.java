@@ -208,9 +208,9 @@ public final class PatternPanel extends JPanel {
     private JPanel tabBar() {
         JPanel head = new JPanel(new MigLayout("insets 6 8 4 8, gap 2"));
         ButtonGroup group = new ButtonGroup();
-        char last = (char) ('0' + WorkflowStage.values().length);
+        int last = WorkflowStage.values().length;
         for (PatternTab each : PatternTab.values()) {
-            char key = ++last; // follows the keys of the stages
+            char key = (char) ('0' + ++last % 10); // follows the keys of the stages; after 9 comes 0
             JToggleButton button = new JToggleButton(each.label(), ToolIcons.icon(each.icon()));
             button.setName("tab " + each.label());
             button.setMnemonic(key);

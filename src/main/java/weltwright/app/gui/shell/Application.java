@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import javax.swing.SwingUtilities;
+import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.Theme;
 import weltwright.job.AbandonedJob;
@@ -21,6 +22,7 @@ public final class Application {
 
     private final Preferences preferences;
     private final PhoneLensStore lensStore;
+    private final LeatherFiles leatherFiles;
     private final FileOpener fileOpener;
     private final OpenJobs openJobs;
     private final DisplayUnit displayUnit;
@@ -29,12 +31,19 @@ public final class Application {
     /**
      * @param preferences of the user: theme, unit, printer, folder
      * @param lensStore calibrated lenses
+     * @param leatherFiles the maker's leather and prices
      * @param fileOpener opens what was saved
      * @param openJobs keeps unsaved work
      */
-    public Application(Preferences preferences, PhoneLensStore lensStore, FileOpener fileOpener, OpenJobs openJobs) {
+    public Application(
+            Preferences preferences,
+            PhoneLensStore lensStore,
+            LeatherFiles leatherFiles,
+            FileOpener fileOpener,
+            OpenJobs openJobs) {
         this.preferences = preferences;
         this.lensStore = lensStore;
+        this.leatherFiles = leatherFiles;
         this.fileOpener = fileOpener;
         this.openJobs = openJobs;
         displayUnit = new DisplayUnit(preferences);
@@ -50,7 +59,11 @@ public final class Application {
             Preferences preferences = Preferences.userRoot().node(PREFERENCES);
             Theme.load(preferences).install();
             Application application = new Application(
-                    preferences, PhoneLensStore.standard(), FileOpener.ofDesktop(), OpenJobs.standard());
+                    preferences,
+                    PhoneLensStore.standard(),
+                    LeatherFiles.standard(),
+                    FileOpener.ofDesktop(),
+                    OpenJobs.standard());
             MainWindow window = application.newWindow();
             window.show();
             file.ifPresent(window::openFile);
@@ -105,6 +118,10 @@ public final class Application {
 
     PhoneLensStore lensStore() {
         return lensStore;
+    }
+
+    LeatherFiles leatherFiles() {
+        return leatherFiles;
     }
 
     FileOpener fileOpener() {

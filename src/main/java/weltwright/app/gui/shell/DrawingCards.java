@@ -4,6 +4,7 @@ import java.awt.CardLayout;
 import javax.swing.JPanel;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.leather.LeatherPanel;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.outline.OutlinePanel;
 import weltwright.app.gui.paper.PaperPreview;
@@ -14,7 +15,7 @@ import weltwright.job.Job;
 
 /**
  * The drawings beside the forms, one of which is visible: the first steps, the photo, the outline, the pattern, its
- * pages, the work.
+ * layout on leather, its pages, the work.
  */
 final class DrawingCards extends JPanel {
     private enum Card {
@@ -22,6 +23,7 @@ final class DrawingCards extends JPanel {
         PHOTO,
         OUTLINE,
         PATTERN,
+        LEATHER,
         PAPER,
         BENCH
     }
@@ -29,6 +31,7 @@ final class DrawingCards extends JPanel {
     private final PhotoPanel photo;
     private final OutlinePanel outline;
     private final PatternPanel pattern;
+    private final LeatherPanel leather;
     private final PaperPreview paper;
     private final BenchPanel bench;
     private Card visible = Card.FIRST_STEPS;
@@ -38,18 +41,21 @@ final class DrawingCards extends JPanel {
             PhotoPanel photo,
             OutlinePanel outline,
             PatternPanel pattern,
+            LeatherPanel leather,
             PaperPreview paper,
             BenchPanel bench) {
         super(new CardLayout());
         this.photo = photo;
         this.outline = outline;
         this.pattern = pattern;
+        this.leather = leather;
         this.paper = paper;
         this.bench = bench;
         add(firstSteps, Card.FIRST_STEPS.name());
         add(photo, Card.PHOTO.name());
         add(outline, Card.OUTLINE.name());
         add(pattern, Card.PATTERN.name());
+        add(leather, Card.LEATHER.name());
         add(paper, Card.PAPER.name());
         add(bench, Card.BENCH.name());
     }
@@ -68,16 +74,15 @@ final class DrawingCards extends JPanel {
         if (job.photo().isEmpty() && job.silhouette().isEmpty()) {
             return Card.FIRST_STEPS;
         }
-        if (stage != WorkflowStage.KNIFE) {
-            return switch (stage) {
-                case PAPER -> Card.PAPER;
-                case BENCH -> Card.BENCH;
-                default -> Card.PATTERN;
-            };
-        }
         boolean onlyPhoto =
                 job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
-        return onlyPhoto ? Card.PHOTO : Card.OUTLINE;
+        return switch (stage) {
+            case KNIFE -> onlyPhoto ? Card.PHOTO : Card.OUTLINE;
+            case SHEATH -> Card.PATTERN;
+            case LEATHER -> Card.LEATHER;
+            case PAPER -> Card.PAPER;
+            case BENCH -> Card.BENCH;
+        };
     }
 
     /** Returns the page of the guide about what is visible. */
@@ -99,6 +104,9 @@ final class DrawingCards extends JPanel {
         }
         if (bench.isShowing()) {
             return bench.canvas();
+        }
+        if (leather.isShowing()) {
+            return leather.canvas();
         }
         return pattern.isShowing() ? pattern.canvas() : photo.isShowing() ? photo.canvas() : outline.canvas();
     }

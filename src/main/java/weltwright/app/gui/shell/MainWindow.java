@@ -38,6 +38,7 @@ import weltwright.app.gui.finding.FindingList;
 import weltwright.app.gui.help.HelpWindow;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
+import weltwright.app.gui.leather.LeatherStage;
 import weltwright.app.gui.model.Autosave;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.DisplayUnit;
@@ -92,6 +93,7 @@ public final class MainWindow {
     private final OutlinePanel outlinePanel = new OutlinePanel(model, tasks, findings);
     private final PhotoPanel photoPanel = new PhotoPanel(model, () -> showPhoto(false), findings);
     private final PatternPanel patternPanel;
+    private final LeatherStage leather;
     private final OutputActions outputActions;
     private final ApplicationActions actions;
     private final KnifeForm knifeForm;
@@ -135,6 +137,17 @@ public final class MainWindow {
                 dialogs,
                 toasts::showMessage,
                 toasts::showSaved);
+        leather = new LeatherStage(
+                frame,
+                model,
+                application.leatherFiles(),
+                patternPanel::pattern,
+                patternPanel::error,
+                printer,
+                tasks,
+                dialogs,
+                toasts::showMessage,
+                toasts::showSaved);
         FileOpener opener = application.fileOpener();
         if (opener.isAvailable()) {
             toasts.onOpen(file -> open(() -> opener.open(file)), file -> open(() -> opener.showInFolder(file)));
@@ -150,6 +163,7 @@ public final class MainWindow {
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
         forms.add(WorkflowStage.KNIFE, knifeForm);
         forms.add(WorkflowStage.SHEATH, new SheathForm(model));
+        forms.add(WorkflowStage.LEATHER, leather.form());
         CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
         forms.add(
                 WorkflowStage.PAPER,
@@ -161,6 +175,7 @@ public final class MainWindow {
                 photoPanel,
                 outlinePanel,
                 patternPanel,
+                leather.panel(),
                 new PaperPreview(paper, new ScreenPreferences(preferences), tasks),
                 benchPanel);
         frame.setJMenuBar(actions.menuBar());
@@ -206,6 +221,7 @@ public final class MainWindow {
         patternPanel.addListener(this::update);
         patternPanel.addListener(paper::update);
         patternPanel.addListener(bench::update);
+        patternPanel.addListener(leather::patternChanged);
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         findings.onShow(this::showDrawing);
         setUnit(displayUnit.unit());
@@ -267,6 +283,7 @@ public final class MainWindow {
         commitFocusedField();
         jobFiles.confirmLeaving(() -> {
             tasks.close();
+            leather.close();
             autosave.close();
             frame.dispose();
             application.closed(this);
@@ -414,6 +431,7 @@ public final class MainWindow {
             }
             case GO_TO_KNIFE -> goTo(WorkflowStage.KNIFE);
             case GO_TO_SHEATH -> goTo(WorkflowStage.SHEATH);
+            case GO_TO_LEATHER -> goTo(WorkflowStage.LEATHER);
             case GO_TO_PAPER -> goTo(WorkflowStage.PAPER);
             case SAVE_PDF -> whereNoEntryIsRefused(outputActions::savePdf);
             case TYPE_THICKNESSES -> {

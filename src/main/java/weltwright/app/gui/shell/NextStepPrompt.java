@@ -19,6 +19,7 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         FIND_OUTLINE("Find the outline"),
         GO_TO_KNIFE("To the knife"),
         GO_TO_SHEATH("To the sheath"),
+        GO_TO_LEATHER("To the leather"),
         GO_TO_PAPER("To the paper"),
         SAVE_PDF("Save as PDF…"),
         TYPE_THICKNESSES("Type them"),
@@ -99,9 +100,14 @@ record NextStepPrompt(String text, List<NextAction> actions) {
                                 + " where they belong. Red must run along the edge.",
                         NextAction.GO_TO_SHEATH);
             case SHEATH ->
-                prompt(
+                new NextStepPrompt(
                         "Choose the sheath: the pattern is drawn anew with each choice. Read the advice beneath it,"
                                 + " and see the knife come out in the test draw.",
+                        List.of(NextAction.GO_TO_LEATHER, NextAction.GO_TO_PAPER));
+            case LEATHER ->
+                prompt(
+                        "Choose the leather: the pieces are laid out on it as you watch. Or leave it, and print the"
+                                + " pattern.",
                         NextAction.GO_TO_PAPER);
             case PAPER ->
                 prompt(

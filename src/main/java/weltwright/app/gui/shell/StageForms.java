@@ -68,14 +68,15 @@ final class StageForms extends JPanel {
     }
 
     /**
-     * Returns the stages on whose entries a stage depends: the outline on the knife's, the pattern on two, paper and
-     * bench on all.
+     * Returns the stages on whose entries a stage depends: the outline on the knife's, the pattern on two, the layout
+     * on three, paper and bench on all but those of the layout.
      */
     private static Set<WorkflowStage> causes(WorkflowStage dependent) {
         return switch (dependent) {
             case KNIFE -> EnumSet.of(WorkflowStage.KNIFE);
             case SHEATH -> EnumSet.of(WorkflowStage.KNIFE, WorkflowStage.SHEATH);
-            case PAPER, BENCH -> EnumSet.allOf(WorkflowStage.class);
+            case LEATHER -> EnumSet.of(WorkflowStage.KNIFE, WorkflowStage.SHEATH, WorkflowStage.LEATHER);
+            case PAPER, BENCH -> EnumSet.complementOf(EnumSet.of(WorkflowStage.LEATHER));
         };
     }
 

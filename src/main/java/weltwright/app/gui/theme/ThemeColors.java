@@ -41,6 +41,16 @@ public final class ThemeColors {
         return color("leather");
     }
 
+    /** A piece that lies on leather of the same kind, before it is cut. */
+    public static Color piece() {
+        return color("piece");
+    }
+
+    /** Text on such a piece, and on leather. */
+    public static Color pieceText() {
+        return color("pieceText");
+    }
+
     /** Section of the welt, a little darker than the leather beside it. */
     public static Color welt() {
         return color("welt");

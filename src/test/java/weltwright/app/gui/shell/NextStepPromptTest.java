@@ -33,7 +33,8 @@ class NextStepPromptTest {
     void leadsFromEachStageToTheNext(WorkflowStage stage) {
         Optional<NextStepPrompt.NextAction> expected = switch (stage) {
             case KNIFE -> Optional.of(NextStepPrompt.NextAction.GO_TO_SHEATH);
-            case SHEATH -> Optional.of(NextStepPrompt.NextAction.GO_TO_PAPER);
+            case SHEATH -> Optional.of(NextStepPrompt.NextAction.GO_TO_LEATHER);
+            case LEATHER -> Optional.of(NextStepPrompt.NextAction.GO_TO_PAPER);
             case PAPER -> Optional.of(NextStepPrompt.NextAction.SAVE_PDF);
             case BENCH -> Optional.empty(); // the last
         };
@@ -54,7 +55,7 @@ class NextStepPromptTest {
     @ParameterizedTest
     @EnumSource(
             value = WorkflowStage.class,
-            names = {"SHEATH", "PAPER"})
+            names = {"SHEATH", "LEATHER", "PAPER"})
     void explainsWhyThereIsNoPattern(WorkflowStage stage) {
         NextStepPrompt step = NextStepPrompt.of(
                 OutlinedJobs.outlined(),

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.shell.Application;
 import weltwright.app.gui.shell.MainWindow;
 import weltwright.app.gui.theme.Theme;
@@ -12,6 +13,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.StockShelf;
 
 /**
  * The program as a process of its own that edits its job without end: ten times a second it writes the next number into
@@ -29,6 +31,7 @@ public final class EditingProcess {
             Application application = new Application(
                     new InMemoryPreferences(),
                     new PhoneLensStore(Path.of(args[0], "phones")),
+                    new LeatherFiles(new StockShelf(Path.of(args[0], "stock")), Path.of(args[0], "prices.json")),
                     new OpenedFiles(),
                     new OpenJobs(Path.of(args[0])));
             MainWindow window = application.newWindow();

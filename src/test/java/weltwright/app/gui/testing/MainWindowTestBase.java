@@ -35,6 +35,7 @@ import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.outline.OutlineCanvas;
 import weltwright.app.gui.shell.Application;
 import weltwright.app.gui.shell.MainWindow;
@@ -44,6 +45,7 @@ import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.StockShelf;
 import weltwright.sheath.pattern.Pattern;
 
 /** Opens the main window on a display before each test, with a robot for mouse and keys. */
@@ -71,6 +73,7 @@ public abstract class MainWindowTestBase {
             application = new Application(
                     new InMemoryPreferences(),
                     new PhoneLensStore(state.resolve("phones")),
+                    new LeatherFiles(new StockShelf(state.resolve("stock")), state.resolve("prices.json")),
                     opened,
                     new OpenJobs(state.resolve("open-jobs")));
             return application.newWindow();
