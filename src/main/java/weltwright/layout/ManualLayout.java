@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
@@ -298,6 +299,7 @@ public final class ManualLayout {
                 PreparedGeometryFactory.prepare(layout.stock().usable().buffer(ALLOWED_MM - edge, 24));
         for (int i = 0; i < cuts.size(); i++) {
             if (!inside.contains(cuts.get(i))
+                    || liesOnPoorer(layout.pieces().get(i).piece(), cuts.get(i))
                     || !items.get(i)
                             .turns()
                             .allow(layout.pieces().get(i).motion().angleRad())) {
@@ -313,6 +315,11 @@ public final class ManualLayout {
             }
         }
         return true;
+    }
+
+    private boolean liesOnPoorer(LeatherPiece piece, Geometry cut) {
+        return piece.goodLeather()
+                && layout.stock().poorer().stream().anyMatch(line -> overlap(cut, GeometryFixer.fix(line.polygon())));
     }
 
     private static boolean overlap(Geometry one, Geometry other) {

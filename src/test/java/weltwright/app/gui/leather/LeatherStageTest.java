@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import org.apache.pdfbox.Loader;
@@ -37,6 +39,8 @@ import weltwright.layout.stock.Stock;
 class LeatherStageTest extends MainWindowTestBase {
     /** 1 in = 25.4 mm exactly (international yard and pound agreement, 1959). */
     private static final double INCH = 25.4;
+
+    private static final Pattern COUNT = Pattern.compile("^(\\d+) sheath");
 
     @TempDir
     private Path folder;
@@ -70,12 +74,14 @@ class LeatherStageTest extends MainWindowTestBase {
         return (LayoutCanvas) robot.finder().findByName("layout drawing");
     }
 
+    /** Waits for a layout of at least so many sheaths. */
     private void awaitLayout(int sheaths) {
         await(
                 sheaths + " sheaths",
                 () -> execute(() -> {
                     String words = canvas().getAccessibleContext().getAccessibleDescription();
-                    return words != null && words.startsWith(sheaths + " sheath");
+                    Matcher count = COUNT.matcher(words == null ? "" : words);
+                    return count.find() && Integer.parseInt(count.group(1)) >= sheaths;
                 }));
     }
 

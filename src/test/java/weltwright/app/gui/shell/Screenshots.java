@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -22,13 +23,20 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.SwingUtilities;
+import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.testing.InMemoryPreferences;
 import weltwright.app.gui.testing.OpenedFiles;
 import weltwright.app.gui.theme.Theme;
 import weltwright.image.Photo;
+import weltwright.job.CuttingPlan;
 import weltwright.job.Job;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.PriceFile;
+import weltwright.job.ShelvedStock;
+import weltwright.job.StockShelf;
+import weltwright.layout.cost.LeatherPrice;
+import weltwright.layout.stock.Stock;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.trace.ProgressListener;
@@ -41,6 +49,7 @@ import weltwright.trace.ProgressListener;
  */
 final class Screenshots {
     private static final List<String> LANGUAGES = List.of("en", "de");
+    private static final String STOCK = "shoulder 1";
     private static final int TIMEOUT_MS = 120_000;
     private static final int POLL_MS = 100;
 
@@ -61,6 +70,7 @@ final class Screenshots {
             return new Application(
                             new InMemoryPreferences(),
                             new PhoneLensStore(state.resolve("phones")),
+                            leather(state),
                             new OpenedFiles(),
                             new OpenJobs(state.resolve("open-jobs")))
                     .newWindow();
@@ -259,6 +269,25 @@ final class Screenshots {
         }
     }
 
+    /** A panel and invented prices. */
+    private static LeatherFiles leather(Path folder) {
+        StockShelf shelf = new StockShelf(folder.resolve("stock"));
+        Stock panel = Stock.panel(STOCK, 24 * 25.4, 12 * 25.4, OptionalDouble.empty());
+        shelf.add(new ShelvedStock(
+                panel,
+                "vegetable tanned, natural",
+                Optional.of(new LeatherPrice(new BigDecimal("32"), LeatherPrice.Per.STOCK))));
+        shelf.add(Stock.panel("shoulder 2", 900, 420, OptionalDouble.empty()));
+        Path prices = folder.resolve("prices.json");
+        PriceFile.write(
+                PriceFile.blank()
+                        .withLabourPerHour(new BigDecimal("30"))
+                        .withOtherHardware(new BigDecimal("0.50"))
+                        .withThreadPerMetre(new BigDecimal("0.40")),
+                prices);
+        return new LeatherFiles(shelf, prices);
+    }
+
     /** The measures of {@code sample-images/drop-point.args}. */
     private static Job dropPoint() {
         Job job = Job.begin(LocalDate.of(2027, 3, 1))
@@ -267,6 +296,7 @@ final class Screenshots {
                         "drop point",
                         Optional.of(LocalDate.of(2027, 3, 24)),
                         "Worn high, on the right hip. Natural leather, waxed thread in tan.")
+                .withCutting(CuttingPlan.NONE.withStocks(List.of(STOCK)))
                 .withPhoto(Photo.read(Path.of("sample-images", "drop-point.jpg")));
         return measured(job, 19, 3.5);
     }
@@ -275,6 +305,7 @@ final class Screenshots {
     private static Job leafBlade() {
         Job job = Job.begin(LocalDate.of(2027, 3, 2))
                 .withOrder("Tomas", "leaf blade", Optional.of(LocalDate.of(2027, 4, 9)), "Dark brown, black thread.")
+                .withCutting(CuttingPlan.NONE.withStocks(List.of(STOCK)))
                 .withPhoto(Photo.read(Path.of("sample-images", "leaf-blade.jpg")))
                 .withSpec(SheathSpec.standard(SheathKind.PANELS));
         return measured(job, 22, 4.2);
