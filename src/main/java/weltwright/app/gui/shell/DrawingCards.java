@@ -91,7 +91,7 @@ final class DrawingCards extends JPanel {
             case FIRST_STEPS -> GuidePage.WAY;
             case PHOTO -> GuidePage.PHOTO;
             case OUTLINE -> GuidePage.OUTLINE;
-            case PATTERN -> GuidePage.SHEATH;
+            case PATTERN, LEATHER -> GuidePage.SHEATH;
             case PAPER -> GuidePage.PRINTING;
             case BENCH -> GuidePage.BENCH;
         };
