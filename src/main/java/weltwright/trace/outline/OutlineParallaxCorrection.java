@@ -75,6 +75,11 @@ public final class OutlineParallaxCorrection {
         return toGround.inverse().rotate(view.parallax(midPlane.pointAbove(toGround.apply(p))));
     }
 
+    /** Returns the thickness of the spine beside a point of the blade; 0 for a double-edged one, which has none. */
+    double spineMm(Point p) {
+        return thickness.doubleEdged() ? 0 : bladeThickness.applyAsDouble(tipX - p.x());
+    }
+
     /**
      * Returns the displacement of the silhouette from the outline in the mid-plane.
      *
@@ -100,9 +105,19 @@ public final class OutlineParallaxCorrection {
                 edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across, alongTangent);
     }
 
-    /** Returns the displacement along the knife of a handle's front that stands proud of the blade at a point. */
+    /** Returns the displacement, towards the tip, of a handle's front that stands proud of the blade at a point. */
     double frontMm(Point p) {
+        return faceMm(p, lean(p));
+    }
+
+    /** Returns the displacement, towards the butt, of the back of a guard at a point: a front seen from behind. */
+    double guardBackMm(Point p) {
+        Point lean = lean(p);
+        return faceMm(p, new Point(-lean.x(), lean.y()));
+    }
+
+    private double faceMm(Point p, Point lean) {
         double handleX = heelX - BEHIND_MM;
-        return thickness.frontMm(p.y() - sides.middle(handleX), sides.width(handleX) / 2, lean(p));
+        return thickness.frontMm(p.y() - sides.middle(handleX), sides.width(handleX) / 2, lean);
     }
 }

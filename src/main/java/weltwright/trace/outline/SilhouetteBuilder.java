@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.error.UserFacingException;
@@ -36,6 +37,7 @@ import weltwright.trace.edge.EdgePoint;
  *   <li>intersect the ray of each point with the mid-plane;
  *   <li>find the knife's axis, the end of its handle, and from these its landmarks;
  *   <li>where the tip lies lower, tilt the mid-plane along the axis found, and begin again;
+ *   <li>move the blade's side to the far rim of the spine's back where that shows ({@link SpineBack});
  *   <li>subtract the displacement of the silhouette by the thickness of spine and handle;
  *   <li>fit an outline with sharp nodes at tip, heel and other corners.
  * </ol>
@@ -139,15 +141,31 @@ public final class SilhouetteBuilder {
         HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
         List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
         LandmarkProposal proposal = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
-        ThicknessRemoval removal = new ThicknessRemoval(along, proposal, parallax(along, proposal, midPlane, axis));
+        Point[] backs = new SpineBack(
+                        picture, p -> pixel(p, midPlane, axis), along, parallax(along, proposal, midPlane, axis))
+                .displacements(
+                        along.points().get(proposal.heel()).x(),
+                        along.points().get(proposal.tip()).x());
+        Polyline outer = moved(inOrder, backs).map(px -> axis.inverse().apply(view.intersection(px, midPlane)));
+        ThicknessRemoval removal = new ThicknessRemoval(outer, proposal, parallax(outer, proposal, midPlane, axis));
         Polyline thin = removal.outline(thickness.buttExcessMm(
-                lean(midPlane, axis, along.points().get(proposal.butt())).x()));
+                lean(midPlane, axis, outer.points().get(proposal.butt())).x()));
         // Subtracting the thickness moves the middles of the widths a little, and so the axis.
         RigidMotion correction = squaredToFront(LongAxis.of(thin), end);
         RigidMotion trueAxis = new RigidMotion(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         boolean frontMissing = frontX == front.x() && front.atLimit();
         return fit(ring, inOrder, jumps, removal, proposal, midPlane, trueAxis, frontMissing);
+    }
+
+    private Point pixel(Point p, Plane midPlane, RigidMotion axis) {
+        return view.pixel(midPlane.pointAbove(axis.apply(p)));
+    }
+
+    private static Polyline moved(List<EdgePoint> points, Point[] by) {
+        return Polyline.closed(IntStream.range(0, by.length)
+                .mapToObj(i -> points.get(i).pixel().plus(by[i]))
+                .toList());
     }
 
     /**

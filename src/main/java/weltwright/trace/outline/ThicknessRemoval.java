@@ -25,9 +25,16 @@ public final class ThicknessRemoval {
     /** Distance from the heel within which displacements along the outline are corrected; chosen by eye. */
     private static final double HEEL_REACH_MM = 15;
 
+    /**
+     * Part of an outward normal, along the knife towards the butt, from which on a handle's side is the back of a
+     * guard: 53 degrees, steeper than any grip. Chosen by eye.
+     */
+    private static final double BACKWARDS = 0.8;
+
     private enum Part {
         HANDLE,
         STEP,
+        GUARD_BACK,
         BLADE
     }
 
@@ -49,8 +56,8 @@ public final class ThicknessRemoval {
         this.along = along;
         this.parallax = parallax;
         heelX = along.points().get(proposal.heel()).x();
-        parts = parts(proposal);
         normals = normals();
+        parts = parts(proposal);
         shifts = IntStream.range(0, normals.size())
                 .mapToObj(i -> parallax.shift(along.points().get(i), normals.get(i)))
                 .toList();
@@ -86,7 +93,12 @@ public final class ThicknessRemoval {
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < even.size(); i++) {
             Point at = along.points().get(i);
-            moved.add(parts[i] == Part.STEP ? at.minus(new Point(parallax.frontMm(at), 0)) : at.plus(even.get(i)));
+            moved.add(
+                    switch (parts[i]) {
+                        case STEP -> at.minus(new Point(parallax.frontMm(at), 0));
+                        case GUARD_BACK -> at.plus(new Point(parallax.guardBackMm(at), 0));
+                        default -> at.plus(even.get(i));
+                    });
         }
         double buttX = moved.stream().mapToDouble(Point::x).min().orElseThrow();
         return Polyline.closed(moved).map(p -> moveButt(p, buttX, buttExcessMm));
@@ -108,10 +120,17 @@ public final class ThicknessRemoval {
     private Part[] parts(LandmarkProposal proposal) {
         List<Point> points = along.points();
         int n = points.size();
+        double handleFrom = points.get(proposal.butt()).x() + BUTT_FADE_MM;
         return IntStream.range(0, n)
                 .mapToObj(i -> {
-                    boolean step = proposal.steps().stream().anyMatch(s -> s.has(i, n));
-                    return step ? Part.STEP : points.get(i).x() < heelX ? Part.HANDLE : Part.BLADE;
+                    double x = points.get(i).x();
+                    if (proposal.steps().stream().anyMatch(s -> s.has(i, n))) {
+                        return Part.STEP;
+                    }
+                    if (x >= heelX) {
+                        return Part.BLADE;
+                    }
+                    return x > handleFrom && normals.get(i).x() < -BACKWARDS ? Part.GUARD_BACK : Part.HANDLE;
                 })
                 .toArray(Part[]::new);
     }

@@ -80,4 +80,29 @@ class OutlineParallaxCorrectionTest {
         assertThat(CORRECTION.shift(new Point(-100, 0), new Point(-1, 0)).outMm())
                 .isZero();
     }
+
+    /**
+     * Source: the definition of an ellipse, of which a round guard is four fifths as thick as the handle. Of the points
+     * of its back that appear at a place, the one farthest towards the butt is visible.
+     */
+    @Test
+    void aGuardsBackShowsTheRimOfItsSection() {
+        double c = 0.8 * HANDLE_MM / 2;
+        for (double beside : new double[] {-9, -3, 0, 6}) {
+            Point at = new Point(-6, beside);
+            Point lean = lean(at);
+            double w = Math.sqrt(HALF_MM * HALF_MM - Math.pow(c * lean.y(), 2));
+            double farthest = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i < 100_000; i++) {
+                double angle = 2 * Math.PI * i / 100_000;
+                double z = c * Math.sin(angle);
+                if (Math.abs(w * Math.cos(angle) - z * lean.y() - beside) < 0.002) {
+                    farthest = Math.max(farthest, z * lean.x());
+                }
+            }
+            assertThat(CORRECTION.guardBackMm(at))
+                    .as("%.0f mm beside the middle", beside)
+                    .isCloseTo(farthest, within(0.01));
+        }
+    }
 }
