@@ -49,6 +49,12 @@ final class SpineBack {
     /** Least change of colour at a rim, per pixel, in grey levels: medians of a stretch have less noise. By eye. */
     private static final double LEAST_STEP = 1.5;
 
+    /**
+     * Least change at a rim, as a part of that at the edge that was followed: twice what a camera's sharpening leaves
+     * beside an edge in rendered photos.
+     */
+    private static final double LEAST_PART = 0.1;
+
     /** Least change at a rim in medians of that over the band beyond it; chosen by eye. */
     private static final double CLEAR = 2.5;
 
@@ -160,7 +166,8 @@ final class SpineBack {
     /** Returns the same for one stretch. */
     private double rimOf(List<Station> stretch) {
         int off = (int) Math.round(OFF_PX * COLUMNS_PER_PX);
-        int inside = 2 * off;
+        double width = stretch.get(stretch.size() / 2).widthPx();
+        int inside = (int) Math.round(width * COLUMNS_PER_PX) + off;
         int beyond = (int) Math.round(BEYOND_PX * COLUMNS_PER_PX);
         double[][] colour = medians(stretch, inside, beyond);
         double[] step = new double[colour.length];
@@ -177,9 +184,9 @@ final class SpineBack {
             boolean isPeak = step[k] > step[k - 1] && step[k] >= step[k + 1];
             best = isPeak && (best < 0 || step[k] > step[best]) ? k : best;
         }
-        return best < 0 || step[best] < Math.max(LEAST_STEP, CLEAR * usual)
-                ? Double.NaN
-                : (best - inside) / (double) COLUMNS_PER_PX;
+        double followed = Arrays.stream(step).limit(2L * off + 1).max().orElseThrow();
+        double least = Math.max(LEAST_STEP, Math.max(CLEAR * usual, LEAST_PART * followed));
+        return best < 0 || step[best] < least ? Double.NaN : (best - inside) / (double) COLUMNS_PER_PX;
     }
 
     /**
