@@ -159,7 +159,7 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
     }
 
     /** What its maker would tell the program. */
-    TraceSettings settings(GroundChoice ground) {
+    public TraceSettings settings(GroundChoice ground) {
         return new TraceSettings(
                         number("handle_thickness"),
                         number("spine_thickness"),
@@ -183,5 +183,10 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
 
     OutlineDistance.Reading measure(Trace trace) {
         return OutlineDistance.measure(trace.silhouette().outline().sampled(0.25), outline());
+    }
+
+    /** Returns the 95th percentile of the trace's distance from the true outline, butt left out. */
+    public double p95Mm(Trace trace) {
+        return measure(trace).p95Mm();
     }
 }

@@ -47,6 +47,7 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     private final JobModel model;
     private final RedrawStroke redrawStroke;
+    private final MarkBrush brush;
     private final NodeEditor nodeEditor;
     private final WidthProbe widthProbe = new WidthProbe();
     private final UncertainStretchTour tour;
@@ -62,6 +63,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     OutlineCanvas(JobModel model, TaskQueue tasks) {
         this.model = model;
         redrawStroke = new RedrawStroke(new StretchRedrawer(model, tasks, this::setErrorMessage), this::repaint);
+        brush = new MarkBrush(model, tasks, this::setErrorMessage);
         nodeEditor = new NodeEditor(model, this::setErrorMessage);
         tour = new UncertainStretchTour(model);
         groundLayer = new GroundLinesLayer(model);
@@ -69,7 +71,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext()
                 .setAccessibleDescription(
-                        "M, P, R, W: marks, points, redraw, width. N: next place that the trace was not sure of.");
+                        "M, P, R, W, I, O: marks, points, redraw, width, brushes for knife and not knife. N: next place that the trace was not sure of.");
         OutlineKeyBindings.install(this);
         model.subscribe(() -> {
             preview = Optional.empty();
@@ -98,6 +100,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         tour.pause();
         selection = Optional.empty();
         redrawStroke.clear();
+        brush.clear();
         if (newTool == OutlineTool.WIDTH) {
             silhouette().ifPresent(widthProbe::moveToMiddleOfBlade);
         }
@@ -137,6 +140,19 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     NodeEditor nodeEditor() {
         return nodeEditor;
+    }
+
+    MarkBrush brush() {
+        return brush;
+    }
+
+    /** Deletes the selected node or, with a brush in hand, all painted marks. */
+    void delete() {
+        if (tool.isBrush()) {
+            brush.removeAll();
+        } else {
+            selectedNode().ifPresent(node -> selectIfPresent(nodeEditor.remove(node)));
+        }
     }
 
     UncertainStretchTour tour() {
@@ -203,6 +219,9 @@ public final class OutlineCanvas extends DrawingCanvas {
             }
         }
         redrawStroke.paint(painter);
+        if (tool.isBrush()) {
+            brush.paint(painter);
+        }
         for (MovableLandmark landmark : MovableLandmark.on(s)) {
             painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
         }
@@ -231,17 +250,21 @@ public final class OutlineCanvas extends DrawingCanvas {
         }
         if (tool == OutlineTool.REDRAW) {
             redrawStroke.begin(mm);
+        } else if (tool.isBrush() && brush.isAvailable()) {
+            brush.begin(mm, tool == OutlineTool.KNIFE_BRUSH);
         } else if (tool == OutlineTool.WIDTH) {
             widthProbe.moveTo(mm.x());
             silhouette().ifPresent(widthProbe::measure);
         }
-        return tool == OutlineTool.REDRAW;
+        return tool == OutlineTool.REDRAW || brush.isDrawing();
     }
 
     @Override
     protected void dragTo(Point mm) {
         if (redrawStroke.isDrawing()) {
             redrawStroke.add(mm);
+        } else if (brush.isDrawing()) {
+            brush.add(mm);
         } else {
             preview = silhouette().flatMap(s -> selection.map(point -> point.pulled(s, mm)));
         }
@@ -252,6 +275,8 @@ public final class OutlineCanvas extends DrawingCanvas {
         if (redrawStroke.isDrawing()) {
             selection = Optional.empty();
             redrawStroke.finish(hitRadiusMm());
+        } else if (brush.isDrawing()) {
+            brush.finish();
         } else {
             preview.ifPresent(s -> model.change(job -> job.withSilhouette(s)));
         }
@@ -276,7 +301,7 @@ public final class OutlineCanvas extends DrawingCanvas {
             selectIfPresent(nodeEditor.add(mm));
             return true;
         }
-        return tool == OutlineTool.REDRAW || isDraggableAt(mm, hitRadiusMm);
+        return tool == OutlineTool.REDRAW || tool.isBrush() || isDraggableAt(mm, hitRadiusMm);
     }
 
     @Override
@@ -387,6 +412,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     /** Discards the stroke and the preview of a drag, and clears the selection. */
     void cancel() {
         redrawStroke.clear();
+        brush.clear();
         preview = Optional.empty();
         select(Optional.empty());
     }

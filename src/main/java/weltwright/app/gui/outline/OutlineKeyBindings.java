@@ -11,7 +11,11 @@ final class OutlineKeyBindings {
     static void install(OutlineCanvas canvas) {
         NodeEditor editor = canvas.nodeEditor();
         for (OutlineTool each : OutlineTool.values()) {
-            canvas.bindKey("pressed " + each.key(), () -> canvas.setTool(each));
+            canvas.bindKey("pressed " + each.key(), () -> {
+                if (!each.isBrush() || canvas.brush().isAvailable()) {
+                    canvas.setTool(each);
+                }
+            });
         }
         for (MovableLandmark landmark : MovableLandmark.values()) {
             canvas.bindKey(
@@ -33,11 +37,8 @@ final class OutlineKeyBindings {
         canvas.bindKey(
                 "pressed A",
                 () -> canvas.selectedNode().ifPresent(node -> canvas.selectIfPresent(editor.addAfter(node))));
-        canvas.bindKey(
-                "DELETE", () -> canvas.selectedNode().ifPresent(node -> canvas.selectIfPresent(editor.remove(node))));
-        canvas.bindKey(
-                "BACK_SPACE",
-                () -> canvas.selectedNode().ifPresent(node -> canvas.selectIfPresent(editor.remove(node))));
+        canvas.bindKey("DELETE", canvas::delete);
+        canvas.bindKey("BACK_SPACE", canvas::delete);
         canvas.bindKey("pressed C", () -> canvas.selectedNode().ifPresent(editor::toggleCorner));
         canvas.bindKey("pressed E", canvas::snapToEdge);
         canvas.bindKey("pressed N", () -> canvas.showUncertainStretch(1));

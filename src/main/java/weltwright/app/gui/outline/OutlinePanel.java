@@ -55,6 +55,7 @@ public final class OutlinePanel extends JPanel {
         for (OutlineTool tool : OutlineTool.values()) {
             JToggleButton button = new JToggleButton(tool.label());
             button.setName("tool " + tool.label());
+            button.putClientProperty("FlatLaf.style", "margin: 2,8,2,8");
             button.setToolTipText(tool.hint() + " (" + tool.key() + ", in the drawing)");
             button.addActionListener(e -> {
                 canvas.setTool(tool);
@@ -62,7 +63,7 @@ public final class OutlinePanel extends JPanel {
             });
             group.add(button);
             toolButtons.put(tool, button);
-            toolBar.add(button, "sizegroup tool");
+            toolBar.add(button);
         }
         nextButton.setName("next unsure");
         nextButton.setToolTipText("Shows the next place where the photo's edge was weak (N, in the drawing)");
@@ -101,6 +102,8 @@ public final class OutlinePanel extends JPanel {
         boolean hasOutline = model.job().silhouette().isPresent();
         toolBar.setVisible(hasOutline);
         Objects.requireNonNull(toolButtons.get(canvas.tool())).setSelected(true);
+        toolButtons.forEach((tool, button) ->
+                button.setEnabled(!tool.isBrush() || canvas.brush().isAvailable()));
         groundButton.setVisible(canvas.groundLayer().isAvailable());
         groundButton.setSelected(canvas.groundLayer().isShown());
         int left = model.job().unsure().size();

@@ -21,7 +21,17 @@ enum OutlineTool {
             "Width",
             'W',
             "Click where you measured the width with a caliper, and type it at the left. Keys: the arrows move the line,"
-                    + " Enter takes it.");
+                    + " Enter takes it."),
+    KNIFE_BRUSH(
+            "Knife",
+            'I',
+            "Paint over what belongs to the knife and was left out: the outline follows. Delete takes all painted marks"
+                    + " away."),
+    GROUND_BRUSH(
+            "Not knife",
+            'O',
+            "Paint over what is no part of the knife, such as a pencil or a shadow: the outline follows. Delete takes all"
+                    + " painted marks away.");
 
     private final String label;
     private final char key;
@@ -31,6 +41,11 @@ enum OutlineTool {
         this.label = label;
         this.key = key;
         this.hint = hint;
+    }
+
+    /** Returns whether the mouse paints marks of the trace. */
+    boolean isBrush() {
+        return this == KNIFE_BRUSH || this == GROUND_BRUSH;
     }
 
     String label() {

@@ -129,14 +129,22 @@ public final class TraceController {
     }
 
     private Silhouette withCorrections(Trace trace) {
+        return corrected(lastTraced, trace, model.job());
+    }
+
+    /**
+     * Returns the silhouette of a new trace with the corrections that were made to the last one of the same photo.
+     *
+     * @param lastTraced a job with a trace and perhaps with corrections of it
+     */
+    static Silhouette corrected(Optional<Job> lastTraced, Trace trace, Job now) {
         return lastTraced
-                .filter(before -> before.photo().equals(model.job().photo()) && before.isCorrected())
+                .filter(before -> before.photo().equals(now.photo()) && before.isCorrected())
                 .map(before -> new ManualCorrection(
                                 CaliperMeasure.bentTo(
                                         before.trace().orElseThrow().silhouette(), before.calipers()),
                                 before.silhouette().orElseThrow())
-                        .on(CaliperMeasure.bentTo(
-                                trace.silhouette(), model.job().calipers())))
+                        .on(CaliperMeasure.bentTo(trace.silhouette(), now.calipers())))
                 .orElse(trace.silhouette());
     }
 

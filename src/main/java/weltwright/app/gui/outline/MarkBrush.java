@@ -1,0 +1,191 @@
+package weltwright.app.gui.outline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import weltwright.app.gui.model.BackgroundTask;
+import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.model.TaskQueue;
+import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+import weltwright.image.Photo;
+import weltwright.job.Job;
+import weltwright.trace.ProgressListener;
+import weltwright.trace.Trace;
+import weltwright.trace.Tracer;
+import weltwright.trace.capture.KnifeMark;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.wording.Messages;
+
+/**
+ * Two brushes that paint over the photo what is knife and what is not. Each stroke becomes marks of the trace, and the
+ * photo is traced anew with them in the background; the outline stays until then. Marks, trace and outline change by
+ * one undo step. Used on the event thread. Points are in mm in the silhouette frame.
+ */
+final class MarkBrush {
+    private static final Messages TEXTS = Messages.of(MarkBrush.class);
+
+    /** Distance of the marks along a stroke; each tells of the ground within a mm around it. Chosen by eye. */
+    private static final double SPACING_MM = 4;
+
+    private final JobModel model;
+    private final TaskQueue tasks;
+    private final Consumer<String> messageListener;
+    private List<Point> stroke = List.of();
+    private boolean knife;
+    private boolean drawing;
+    private Optional<Pending> pending = Optional.empty();
+    private Optional<TaskQueue.SubmittedTask<Result>> running = Optional.empty();
+
+    /**
+     * Marks that the job does not have yet.
+     *
+     * @param before the job to which they were added
+     */
+    private record Pending(Job before, List<KnifeMark> marks) {}
+
+    /** @param error why there is no trace; else empty */
+    private record Result(Optional<Trace> trace, String error) {}
+
+    /** @param messageListener receives why the outline did not follow, or the empty text where it did */
+    MarkBrush(JobModel model, TaskQueue tasks, Consumer<String> messageListener) {
+        this.model = model;
+        this.tasks = tasks;
+        this.messageListener = messageListener;
+    }
+
+    /** Returns whether there is a traced photo to paint on. */
+    boolean isAvailable() {
+        return model.job().photo().isPresent() && model.job().trace().isPresent();
+    }
+
+    boolean isDrawing() {
+        return drawing;
+    }
+
+    /** @param newKnife whether the stroke shows what is knife */
+    void begin(Point mm, boolean newKnife) {
+        stroke = new ArrayList<>(List.of(mm));
+        knife = newKnife;
+        drawing = true;
+    }
+
+    void add(Point mm) {
+        stroke.add(mm);
+    }
+
+    /** Ends the stroke, which may be one point, and traces the photo with its marks. */
+    void finish() {
+        drawing = false;
+        List<Point> drawn = stroke;
+        stroke = List.of();
+        Trace trace = model.job().trace().orElseThrow();
+        List<KnifeMark> marks = new ArrayList<>(marks());
+        spaced(drawn).forEach(p -> marks.add(new KnifeMark(pixel(trace, p), knife)));
+        traceWith(marks);
+    }
+
+    /** Takes all marks away and traces the photo without them. */
+    void removeAll() {
+        if (isAvailable() && !marks().isEmpty()) {
+            traceWith(List.of());
+        }
+    }
+
+    /** Discards the stroke that is being drawn. */
+    void clear() {
+        stroke = List.of();
+        drawing = false;
+    }
+
+    /** Returns the marks of the job with those that are being traced. */
+    private List<KnifeMark> marks() {
+        return pending.filter(p -> p.before().equals(model.job()))
+                .map(Pending::marks)
+                .orElseGet(() -> model.job().settings().marks());
+    }
+
+    private static List<Point> spaced(List<Point> drawn) {
+        Polyline line = drawn.size() < 2 ? null : Polyline.open(drawn);
+        if (line == null || line.lengthMm() < SPACING_MM) {
+            return List.of(drawn.get(0));
+        }
+        List<Point> points = new ArrayList<>();
+        int steps = (int) Math.floor(line.lengthMm() / SPACING_MM);
+        for (int i = 0; i <= steps; i++) {
+            points.add(line.at(i * line.lengthMm() / steps));
+        }
+        return points;
+    }
+
+    /** Returns the pixel of the photo that shows a point of the knife's mid-plane. */
+    private static Point pixel(Trace trace, Point mm) {
+        return trace.view().pixel(trace.midPlane().pointAbove(trace.onGround().apply(mm)));
+    }
+
+    private void traceWith(List<KnifeMark> marks) {
+        Job before = model.job();
+        Photo photo = before.photo().orElseThrow();
+        TraceSettings settings = before.settings().withMarks(marks);
+        running.ifPresent(TaskQueue.SubmittedTask::cancel);
+        pending = Optional.of(new Pending(before, List.copyOf(marks)));
+        messageListener.accept("");
+        running = Optional.of(tasks.submit(new BackgroundTask<Result>() {
+            @Override
+            public String title() {
+                return TEXTS.text("brush.task");
+            }
+
+            @Override
+            public Result doInBackground(ProgressListener progress) {
+                try {
+                    return new Result(Optional.of(Tracer.trace(photo, settings, progress)), "");
+                } catch (UserFacingException e) {
+                    return new Result(Optional.empty(), e.getMessage());
+                }
+            }
+
+            @Override
+            public void succeeded(Result result) {
+                running = Optional.empty();
+                pending = Optional.empty();
+                apply(result, before, settings);
+            }
+
+            @Override
+            public void abandoned() {
+                if (running.isPresent()
+                        && pending.filter(p -> p.marks().equals(marks)).isPresent()) {
+                    pending = Optional.empty(); // stopped by the user rather than overtaken by another stroke
+                }
+                messageListener.accept("");
+            }
+        }));
+    }
+
+    private void apply(Result result, Job before, TraceSettings settings) {
+        if (result.trace().isEmpty()) {
+            messageListener.accept(TEXTS.text("brush.refused", result.error()));
+        } else if (!model.job().equals(before)) {
+            messageListener.accept(TEXTS.text("brush.overtaken"));
+        } else {
+            Trace trace = result.trace().get();
+            model.change(job -> job.withSettings(settings)
+                    .withTrace(trace)
+                    .withSilhouette(TraceController.corrected(Optional.of(before), trace, before)));
+        }
+    }
+
+    /** Paints the marks of the job, those that are being traced, and the stroke that is being drawn. */
+    void paint(OutlinePainter painter) {
+        model.job()
+                .trace()
+                .ifPresent(trace ->
+                        marks().forEach(mark -> painter.paintMark(trace.onMidPlane(mark.pixel()), mark.isKnife())));
+        if (stroke.size() > 1) {
+            painter.paintBrush(Polyline.open(stroke), knife);
+        }
+    }
+}
