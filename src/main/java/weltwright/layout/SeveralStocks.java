@@ -14,8 +14,11 @@ import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.Stock;
 
 /**
- * Lays sheaths out on several stocks, each sheath whole on one of them. Half of the budget finds how many sheaths each
- * stock gives and what one costs there; the other half fills the stocks in the order of that cost.
+ * Lays sheaths out on several stocks. The pieces of one thickness of each sheath lie together on one stock of that
+ * thickness ({@link StockGroup}); so body, welt and straps of one sheath may come from different leather. In each group
+ * half of the budget finds how many sheaths each stock gives and what one costs there; the other half fills the stocks
+ * in the order of that cost. Where the most sheaths are wanted, the thickness of which there is least leather tells how
+ * many are whole, and the others are laid out once more for that number.
  *
  * <p>That order is the cheapest way to a number of sheaths as long as stocks are filled whole. The last one is not, and
  * another might suit its few sheaths better; all ways to share them out are not tried.
@@ -42,8 +45,9 @@ public final class SeveralStocks {
      * @param count of the sheaths, or empty for as many as all stocks give
      * @param cost of the leather that a layout uses, in any unit
      * @param improved told each better layout on one of the stocks
-     * @return layouts of at least one sheath, in the order in which stocks are filled
-     * @throws UserFacingException where there is no room for the count, or a stock is of another thickness than a piece
+     * @return layouts of at least one sheath, or of its part of that leather, in the order in which stocks are filled,
+     *     those of the thickest leather first
+     * @throws UserFacingException where there is no room for the count, or no stock is as thick as a piece
      */
     public List<StockLayout> fill(
             List<SheathPieces> kinds,
@@ -51,10 +55,42 @@ public final class SeveralStocks {
             ToDoubleFunction<StockLayout> cost,
             Budget budget,
             Consumer<StockLayout> improved) {
+        List<StockGroup> groups = StockGroup.of(stocks, kinds);
+        if (groups.size() == 1) {
+            return fill(groups.get(0), kinds, count, cost, budget, improved);
+        }
+        double part = count.isPresent() ? 1.0 / groups.size() : 0.5 / groups.size();
+        int sheaths = count.orElse(Integer.MAX_VALUE);
+        if (count.isEmpty()) {
+            for (StockGroup group : groups) {
+                int found = 0;
+                for (StockLayout layout : fill(group, group.inTurn(), count, cost, budget.part(part), improved)) {
+                    found += layout.sheaths().size();
+                }
+                sheaths = Math.min(sheaths, group.wholeSheaths(found));
+            }
+        }
+        List<StockLayout> layouts = new ArrayList<>();
+        for (StockGroup group : groups) {
+            List<SheathPieces> parts = group.partsOf(sheaths);
+            if (!parts.isEmpty()) {
+                layouts.addAll(fill(group, parts, OptionalInt.of(parts.size()), cost, budget.part(part), improved));
+            }
+        }
+        return layouts;
+    }
+
+    private List<StockLayout> fill(
+            StockGroup group,
+            List<SheathPieces> kinds,
+            OptionalInt count,
+            ToDoubleFunction<StockLayout> cost,
+            Budget budget,
+            Consumer<StockLayout> improved) {
         List<Trial> trials = new ArrayList<>();
-        for (Stock stock : stocks) {
-            checkThickness(kinds, stock);
-            StockLayout most = on(stock).most(kinds, budget.part(TRIAL / stocks.size()), improved);
+        for (Stock stock : group.stocks()) {
+            StockLayout most =
+                    on(stock).most(kinds, budget.part(TRIAL / group.stocks().size()), improved);
             if (!most.sheaths().isEmpty()) {
                 trials.add(new Trial(
                         stock, most, cost.applyAsDouble(most) / most.sheaths().size()));
@@ -99,16 +135,5 @@ public final class SeveralStocks {
 
     private LeatherLayout on(Stock stock) {
         return new LeatherLayout(stock, spacing, seed);
-    }
-
-    /** Body and welt of one sheath from two stocks would have to be counted together, which is not done. */
-    private static void checkThickness(List<SheathPieces> kinds, Stock stock) {
-        for (SheathPieces kind : kinds) {
-            if (kind.suiting(stock).pieces().size() < kind.pieces().size()) {
-                throw new UserFacingException(
-                        "Not all pieces of " + kind.name() + " are made of leather as thick as " + stock.name() + ".",
-                        "Name several stocks only where each is as thick as all pieces, or lay them out one by one.");
-            }
-        }
     }
 }

@@ -3,6 +3,7 @@ package weltwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -85,8 +86,49 @@ class SeveralStocksTest {
                 .isInstanceOf(UserFacingException.class)
                 .hasMessageContaining("on all stock together for 6");
         Stock thick = Stock.panel("thick", 420, 180, OptionalDouble.of(5));
-        assertThatThrownBy(() -> fill(List.of(thick, THRIFTY), OptionalInt.of(1), square("square")))
+        assertThatThrownBy(() -> fill(List.of(thick, thick), OptionalInt.of(1), square("square")))
                 .isInstanceOf(UserFacingException.class)
-                .hasMessageContaining("as thick as thick");
+                .hasMessageContaining("leather of 3.0 mm, and none of the stock is as thick");
+    }
+
+    /** A face of 100 mm and 3 mm thick, and two welts of 50 mm and 2 mm thick. */
+    private static SheathPieces faceAndWelts() {
+        Polyline small =
+                Polyline.closed(List.of(new Point(0, 0), new Point(50, 0), new Point(50, 50), new Point(0, 50)));
+        LeatherPiece welt = new LeatherPiece(
+                new Piece(Piece.Kind.WELT, "welt", 2, 2, small, List.of(), List.of()), AllowedTurns.HALF_TURNS);
+        List<LeatherPiece> pieces = new ArrayList<>(square("sheath").pieces());
+        pieces.addAll(List.of(welt, welt));
+        return new SheathPieces("sheath", pieces);
+    }
+
+    /** Two faces fit on the thick panel; the thin one has room for eight welts, and gives as many as are needed. */
+    @Test
+    void facesAndWeltsComeFromLeatherOfTheirThickness() {
+        Stock thick = Stock.panel("thick", 211, 108, OptionalDouble.of(3.2));
+        Stock thin = Stock.panel("thin", 300, 108, OptionalDouble.of(1.9));
+
+        List<StockLayout> most = fill(List.of(thin, thick), OptionalInt.empty(), faceAndWelts());
+
+        assertThat(most).extracting(StockLayout::stock).containsExactly(thick, thin);
+        assertThat(most).extracting(layout -> layout.sheaths().size()).containsExactly(2, 2);
+        assertThat(most.get(0).pieces())
+                .allMatch(placed -> placed.piece().piece().kind() == Piece.Kind.FACE);
+        assertThat(most.get(1).pieces()).hasSize(4);
+        // Two welts above each other need 109 mm of 108, so each has 53 mm of the length: 3 + 4 * 53.
+        assertThat(most.get(1).usedLengthMm()).isBetween(215.0, 217.0);
+
+        List<StockLayout> one = fill(List.of(thin, thick), OptionalInt.of(1), faceAndWelts());
+        assertThat(one).extracting(layout -> layout.pieces().size()).containsExactly(1, 2);
+    }
+
+    @Test
+    void leatherThatTellsNoThicknessIsForPiecesWithoutTheirOwn() {
+        Stock thick = Stock.panel("thick", 211, 108, OptionalDouble.of(3.2));
+
+        List<StockLayout> layouts = fill(List.of(thick, WASTEFUL), OptionalInt.of(1), faceAndWelts());
+
+        assertThat(layouts).extracting(StockLayout::stock).containsExactly(thick, WASTEFUL);
+        assertThat(layouts).extracting(layout -> layout.pieces().size()).containsExactly(1, 2);
     }
 }

@@ -33,8 +33,17 @@ public record SheathCost(
 
     /** The cost of a sheath by a price list. */
     public static SheathCost of(SheathNeeds needs, PriceList prices) {
+        return of(needs, prices.leather().of(needs.leatherMm2(), needs.stockMm2()), prices);
+    }
+
+    /**
+     * The cost of a sheath whose leather has prices of its own.
+     *
+     * @param leatherPrice of all leather that the sheath takes, not rounded; that of the needs does not count
+     */
+    public static SheathCost of(SheathNeeds needs, BigDecimal leatherPrice, PriceList prices) {
         Currency currency = prices.currency();
-        BigDecimal leather = rounded(prices.leather().of(needs.leatherMm2(), needs.stockMm2()), currency);
+        BigDecimal leather = rounded(leatherPrice, currency);
         BigDecimal hardware = BigDecimal.ZERO;
         for (Map.Entry<String, Integer> need : needs.hardware().entrySet()) {
             BigDecimal each = prices.hardware().getOrDefault(need.getKey(), prices.otherHardware());

@@ -1,5 +1,6 @@
 package weltwright.layout.cost;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.TreeMap;
 import weltwright.assembly.AssemblyPlan;
@@ -37,6 +38,15 @@ public record SheathNeeds(
                 layout.usedAreaMm2() * sheath.areaMm2() / layout.piecesAreaMm2(),
                 layout.stock().usable().getArea(),
                 pattern);
+    }
+
+    /**
+     * The needs of one sheath whose leather has a price already, as where its parts come from several stocks.
+     *
+     * @see SheathCost#of(SheathNeeds, BigDecimal, PriceList)
+     */
+    public static SheathNeeds besidesLeather(Pattern pattern) {
+        return of(0, Double.POSITIVE_INFINITY, pattern);
     }
 
     /** The needs of a sheath that is not laid out: of leather, what is in its pieces. */

@@ -49,7 +49,11 @@ public record SheathPieces(String name, List<LeatherPiece> pieces) {
 
     /** Those of its pieces that are made of leather of a stock's thickness; all where the stock does not tell. */
     public SheathPieces suiting(Stock stock) {
-        return new SheathPieces(name, pieces.stream().filter(stock::suits).toList());
+        return new SheathPieces(
+                name,
+                pieces.stream()
+                        .filter(piece -> stock.suits(piece.piece().thicknessMm()))
+                        .toList());
     }
 
     public double areaMm2() {

@@ -49,10 +49,9 @@ public record Stock(
                 thicknessMm);
     }
 
-    /** Whether a piece is made of leather of this thickness. */
-    boolean suits(LeatherPiece piece) {
-        return thicknessMm.isEmpty()
-                || Math.abs(thicknessMm.getAsDouble() - piece.piece().thicknessMm()) <= SAME_THICKNESS_MM;
+    /** Whether leather of a thickness is as thick as this; always where the stock does not tell. */
+    public boolean suits(double otherMm) {
+        return thicknessMm.isEmpty() || Math.abs(thicknessMm.getAsDouble() - otherMm) <= SAME_THICKNESS_MM;
     }
 
     /**
