@@ -19,6 +19,9 @@ final class Offcut {
     /** What is smaller or narrower than a square of this side is no stock: a rivet cover is about as large. By eye. */
     private static final double LEAST_MM = 20;
 
+    /** So much of the radius gives right-angled corners back, which are as far from a disc in them: more than √2. */
+    private static final double REACH = 1.45;
+
     /** The outline of an offcut is simplified by this; chosen by eye. */
     private static final double SIMPLIFIED_MM = 0.1;
 
@@ -52,7 +55,7 @@ final class Offcut {
     /** Necks and slivers narrower than {@link #LEAST_MM} go; what is left of the rest has the pieces' own outlines. */
     private static Optional<Polygon> outline(StockLayout layout) {
         Geometry left = without(GeometryFixer.fix(layout.stock().outline().polygon()), layout.pieces());
-        Geometry wide = left.buffer(-LEAST_MM / 2, 16).buffer(LEAST_MM / 2, 16);
+        Geometry wide = left.buffer(-LEAST_MM / 2, 16).buffer(REACH * LEAST_MM / 2, 16);
         return largest(wide)
                 .flatMap(part -> largest(OverlayNGRobust.overlay(part, left, OverlayNG.INTERSECTION)))
                 .flatMap(part -> largest(TopologyPreservingSimplifier.simplify(part, SIMPLIFIED_MM)));

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import weltwright.geometry.Polyline;
 import weltwright.layout.stock.Spacing;
 
 /** Holds layouts on stock against JTS. */
@@ -24,6 +26,16 @@ final class LayoutCheck {
             assertThat(OverlayNGRobust.overlay(piece, allowed, OverlayNG.DIFFERENCE)
                             .getArea())
                     .isLessThan(1e-6);
+            if (pieces.get(i).piece().goodLeather()) {
+                for (Polyline part : layout.stock().poorer()) {
+                    assertThat(OverlayNGRobust.overlay(
+                                            piece.buffer(-ALLOWED_MM),
+                                            GeometryFixer.fix(part.polygon()),
+                                            OverlayNG.INTERSECTION)
+                                    .getArea())
+                            .isZero();
+                }
+            }
             for (int j = 0; j < i; j++) {
                 Geometry other = pieces.get(j).outline().polygon();
                 if (spacing.betweenMm() > 0) {

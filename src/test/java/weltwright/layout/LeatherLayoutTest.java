@@ -131,7 +131,28 @@ class LeatherLayoutTest {
         assertThat(two.pieces()).isEqualTo(one.pieces());
     }
 
-    /** Random pieces on a random hide with random flaws. */
+    /** The upper half is poorer: three squares of 100 mm fit below, and three that may lie anywhere above. */
+    @Test
+    void poorerLeatherIsForPiecesThatMayLieOnIt() {
+        LeatherPiece good = rectangle("good", 100, 100, AllowedTurns.HALF_TURNS);
+        LeatherPiece any = new LeatherPiece(good.piece(), AllowedTurns.HALF_TURNS, false);
+        Stock panel = Stock.panel("panel", 316, 214, OptionalDouble.empty());
+        Polyline upper = Polyline.closed(
+                List.of(new Point(0, 107), new Point(316, 107), new Point(316, 214), new Point(0, 214)));
+        Stock half = new Stock("half", panel.outline(), List.of(), List.of(upper), OptionalDouble.empty());
+
+        StockLayout alone = new LeatherLayout(half, Spacing.USUAL, 1)
+                .most(List.of(new SheathPieces("good", List.of(good))), Budget.passes(300), l -> {});
+        StockLayout both = new LeatherLayout(half, Spacing.USUAL, 1)
+                .most(List.of(new SheathPieces("both", List.of(good, any))), Budget.passes(600), l -> {});
+
+        LayoutCheck.assertSound(alone, Spacing.USUAL);
+        assertThat(alone.sheaths()).hasSize(3);
+        LayoutCheck.assertSound(both, Spacing.USUAL);
+        assertThat(both.sheaths()).hasSize(3);
+    }
+
+    /** Random pieces on a random hide with random flaws and poorer parts. */
     @Property(tries = 30)
     void nothingEverOverlaps(@ForAll long seed) {
         Random random = new Random(seed);
@@ -142,21 +163,29 @@ class LeatherLayoutTest {
             flaws.add(Polyline.closed(RandomShapes.star(random, 5 + 40 * random.nextDouble()))
                     .map(at::plus));
         }
+        List<Polyline> poorer = new ArrayList<>();
+        for (int k = random.nextInt(3); k > 0; k--) {
+            Point at = new Point(150 * random.nextGaussian(), 150 * random.nextGaussian());
+            poorer.add(Polyline.closed(RandomShapes.star(random, 50 + 100 * random.nextDouble()))
+                    .map(at::plus));
+        }
         AllowedTurns[] turns = {AllowedTurns.ANY, AllowedTurns.HALF_TURNS, AllowedTurns.halfTurnsWithin(0.26)};
         List<SheathPieces> kinds = new ArrayList<>();
         for (int k = 0; k < 1 + random.nextInt(3); k++) {
             List<LeatherPiece> pieces = new ArrayList<>();
             for (int i = 0; i < 1 + random.nextInt(4); i++) {
-                pieces.add(piece(
+                LeatherPiece piece = piece(
                         "piece",
                         3,
                         Polyline.closed(RandomShapes.star(random, 20 + 60 * random.nextDouble())),
-                        turns[random.nextInt(3)]));
+                        turns[random.nextInt(3)]);
+                pieces.add(new LeatherPiece(piece.piece(), piece.turns(), random.nextBoolean()));
             }
             kinds.add(new SheathPieces("sheath " + k, pieces));
         }
         Spacing spacing = new Spacing(random.nextInt(5), random.nextInt(5));
-        LeatherLayout search = new LeatherLayout(new Stock("hide", hide, flaws, OptionalDouble.empty()), spacing, seed);
+        LeatherLayout search =
+                new LeatherLayout(new Stock("hide", hide, flaws, poorer, OptionalDouble.empty()), spacing, seed);
 
         StockLayout most = search.most(kinds, Budget.passes(40), l -> {});
         LayoutCheck.assertSound(most, spacing);

@@ -1,7 +1,6 @@
 package weltwright.app.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -22,18 +21,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
-import weltwright.io.FileNames;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PriceFile;
 import weltwright.job.StockShelf;
 import weltwright.layout.LeatherLayout;
+import weltwright.layout.OffcutShape;
 import weltwright.layout.SeveralStocks;
 import weltwright.layout.StockLayout;
-import weltwright.layout.cost.LeatherPrice;
+import weltwright.layout.cost.LeatherPrices;
 import weltwright.layout.cost.PriceList;
-import weltwright.layout.cost.SheathCost;
-import weltwright.layout.cost.SheathNeeds;
 import weltwright.layout.search.Budget;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
@@ -41,7 +38,6 @@ import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
 import weltwright.output.cutter.LeatherSide;
-import weltwright.output.layout.QuotePdf;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.units.Length;
 
@@ -51,8 +47,6 @@ final class LayoutCommand implements Runnable {
     private static final int MOST_SHEATHS = 200;
 
     private static final double LONGEST_SECONDS = 24 * 3600;
-
-    private static final String QUOTE = "-quote.pdf";
 
     private final TerminalProgress terminal;
     private final StockShelf shelf;
@@ -102,6 +96,12 @@ final class LayoutCommand implements Runnable {
     @Option(names = "--paper", paramLabel = "PAPER", defaultValue = "a4")
     private PaperSize paper;
 
+    @Option(names = "--true-size")
+    private boolean trueSize;
+
+    @Option(names = "--offcut", paramLabel = "SHAPE", defaultValue = "straight")
+    private OffcutShape offcut;
+
     @Option(names = "--quote")
     private boolean quote;
 
@@ -118,8 +118,9 @@ final class LayoutCommand implements Runnable {
         check();
         boolean cuts = stock.cuts();
         List<Stock> stocks = stock.stocks(shelf);
-        List<LayoutFiles> files = LayoutFiles.in(folder, stocks.size());
-        Optional<PriceList> priceList = quote ? Optional.of(prices()) : Optional.empty();
+        List<LayoutFiles> files = LayoutFiles.in(folder, stocks.size(), trueSize);
+        Optional<PriceList> priceList = quote ? Optional.of(SheathQuote.prices(priceFile())) : ifReadable();
+        LeatherPrices leather = new LeatherPrices(stock.ownPrices(shelf), priceList.map(PriceList::leather));
         Map<Path, Made> made = new LinkedHashMap<>();
         JobNames.of(jobs).forEach((file, name) -> made.put(file, made(file, name)));
         List<SheathPieces> kinds = jobs.stream()
@@ -132,7 +133,7 @@ final class LayoutCommand implements Runnable {
             terminal.at("Laying out", 0);
             layouts = stocks.size() == 1
                     ? List.of(onOne(stocks.get(0), kinds, budget))
-                    : onSeveral(stocks, kinds, budget);
+                    : onSeveral(stocks, kinds, leather, budget);
         }
         if (layouts.stream().allMatch(layout -> layout.sheaths().isEmpty())) {
             throw new UserFacingException(
@@ -145,7 +146,7 @@ final class LayoutCommand implements Runnable {
         made.values().forEach(this::printAssumed);
         for (int i = 0; i < layouts.size(); i++) {
             StockLayout layout = layouts.get(i);
-            files.get(i).write(layout, CutPlan.of(layout, sideUp, heading), day, paper);
+            files.get(i).write(layout, CutPlan.of(layout, sideUp, heading), heading, paper);
             if (stocks.size() > 1) {
                 spec.commandLine().getOut().println("On " + layout.stock().name() + ":");
             }
@@ -154,7 +155,15 @@ final class LayoutCommand implements Runnable {
                 writeDownCut(layout);
             }
         }
-        priceList.ifPresent(list -> made.values().forEach(each -> quote(each, layouts, list)));
+        if (quote) {
+            SheathQuote quotes = new SheathQuote(
+                    priceList.orElseThrow(),
+                    leather,
+                    folder,
+                    paper,
+                    spec.commandLine().getOut());
+            made.values().forEach(each -> quotes.make(each.name, each.job, each.pattern, layouts));
+        }
     }
 
     private StockLayout onOne(Stock panel, List<SheathPieces> kinds, Budget budget) {
@@ -164,22 +173,24 @@ final class LayoutCommand implements Runnable {
                 : search.shortest(inTurn(kinds, wanted.number()), budget, better -> report(better, budget));
     }
 
-    /** By the maker's price of leather where it is set, else by area. */
-    private List<StockLayout> onSeveral(List<Stock> stocks, List<SheathPieces> kinds, Budget budget) {
-        Optional<LeatherPrice> leather = PriceFile.ifSet(priceFile())
-                .map(PriceList::leather)
-                .filter(price -> price.amount().signum() > 0);
+    /** By the price of leather where all stock has one, else by area. */
+    private List<StockLayout> onSeveral(
+            List<Stock> stocks, List<SheathPieces> kinds, LeatherPrices leather, Budget budget) {
+        boolean priced = stocks.stream()
+                .allMatch(each -> leather.own().containsKey(each.name())
+                        || leather.usual().isPresent());
         return new SeveralStocks(stocks, stock.spacing(), seed)
                 .fill(
                         kinds,
                         wanted.most ? OptionalInt.empty() : OptionalInt.of(wanted.number()),
-                        layout -> leather.map(price -> price.of(
-                                                layout.usedAreaMm2(),
-                                                layout.stock().usable().getArea())
-                                        .doubleValue())
-                                .orElseGet(layout::usedAreaMm2),
+                        layout -> priced ? leather.of(layout).orElseThrow().doubleValue() : layout.usedAreaMm2(),
                         budget,
                         better -> report(better, budget));
+    }
+
+    /** The prices where they can be read; without a quote, a layout does not depend on them. */
+    private Optional<PriceList> ifReadable() {
+        return PriceWarning.ifReadable(priceFile(), spec.commandLine().getOut());
     }
 
     private Path priceFile() {
@@ -187,11 +198,11 @@ final class LayoutCommand implements Runnable {
     }
 
     private void writeDownCut(StockLayout layout) {
-        Optional<Stock> rest = layout.rest();
+        Optional<Stock> rest = layout.rest(offcut);
         PrintWriter out = spec.commandLine().getOut();
         if (rest.isEmpty()) {
             out.println("Nothing useful is left of " + layout.stock().name()
-                    + " in one part; it stays on the shelf until you remove it.");
+                    + " in one piece; it stays on the shelf until you remove it.");
             return;
         }
         shelf.cut(rest.get());
@@ -204,64 +215,12 @@ final class LayoutCommand implements Runnable {
     private Made made(Path file, String name) {
         Job job = JobFile.read(file);
         Pattern pattern = job.assumingUsualThicknesses().pattern();
-        return new Made(name, job, pattern, SheathPieces.of(name, pattern, stock.stretchRule()));
+        return new Made(name, job, pattern, stock.pieces(name, pattern));
     }
 
     private void printAssumed(Made made) {
         KnifeOptions.assumed(made.job.settings(), "Measure it and give it to make")
                 .forEach(line -> spec.commandLine().getOut().println(made.name + ": " + line));
-    }
-
-    private PriceList prices() {
-        Path file = priceFile();
-        if (!Files.exists(file)) {
-            throw new UserFacingException(
-                    "There are no prices in " + file + ".", "Have a list written (prices), and fill in your own.");
-        }
-        PriceList list = PriceFile.read(file);
-        if (list.isBlank()) {
-            throw new UserFacingException(
-                    "All prices in " + file + " are 0.", "Fill in your own in a text editor, and save it.");
-        }
-        return list;
-    }
-
-    /**
-     * Prints what a sheath costs on the first stock that it is laid out on, and writes its quote; of a sheath that is
-     * not laid out, neither.
-     */
-    private void quote(Made made, List<StockLayout> layouts, PriceList list) {
-        Optional<StockLayout> first =
-                layouts.stream().filter(layout -> layout.count(made.name) > 0).findFirst();
-        if (first.isEmpty()) {
-            return;
-        }
-        SheathPieces laid = first.get().sheaths().stream()
-                .filter(sheath -> sheath.name().equals(made.name))
-                .findFirst()
-                .orElseThrow();
-        SheathCost cost = SheathCost.of(SheathNeeds.of(first.get(), laid, made.pattern), list);
-        PrintWriter out = spec.commandLine().getOut();
-        out.println(made.name + ", one sheath:");
-        line(out, "leather, waste included", cost.words(cost.leather()));
-        line(out, "hardware", cost.words(cost.hardware()));
-        line(out, "thread", cost.words(cost.thread()));
-        line(out, "glue and finish", cost.words(cost.glueAndFinish()));
-        line(out, "labour", cost.words(cost.labour()));
-        line(out, "overhead", cost.words(cost.overhead()));
-        line(out, "margin, with rounding", cost.words(cost.margin()));
-        line(out, "price without tax", cost.words(cost.net()));
-        line(out, "tax", cost.words(cost.tax()));
-        line(out, "price", cost.words(cost.gross()));
-        Path file = folder.resolve(FileNames.truncated(JobNames.inFileName(made.name), List.of(QUOTE)) + QUOTE);
-        PageHeading heading =
-                new PageHeading(made.job.customer(), made.job.knifeName(), made.job.begun(), made.job.notes());
-        QuotePdf.write(made.pattern, cost, heading, paper, file);
-        out.println("Written: " + file);
-    }
-
-    private static void line(PrintWriter out, String what, String amount) {
-        out.printf(Locale.ROOT, "  %-24s %14s%n", what, amount);
     }
 
     private void check() {

@@ -133,7 +133,8 @@ final class MakeCommand implements Runnable {
             Pattern pattern = job.assumingUsualThicknesses().pattern();
             PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
             CutPlan cut = CutPlan.of(pattern, bed, heading);
-            Optional<SheathCost> cost = PriceFile.ifSet(PriceFile.standard())
+            Optional<SheathCost> cost = PriceWarning.ifReadable(
+                            PriceFile.standard(), spec.commandLine().getOut())
                     .map(prices -> SheathCost.of(SheathNeeds.withoutOffcuts(pattern), prices));
             return new MakeOutputFiles.Drawn(pattern, AssemblyPlan.of(pattern), cost, cut, heading, paper, scale);
         } catch (UserFacingException e) {

@@ -1,19 +1,31 @@
 package weltwright.app.cli;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import weltwright.error.UserFacingException;
 import weltwright.job.StockShelf;
+import weltwright.layout.cost.LeatherPrice;
+import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.Stock;
 import weltwright.layout.stock.StretchRule;
+import weltwright.sheath.pattern.Pattern;
+import weltwright.sheath.pattern.Piece;
 import weltwright.units.Length;
 import weltwright.units.LengthField;
 
 /** The options for the leather to cut from, and how pieces lie on it. */
 final class StockOptions {
     private static final String SHELF = "shelf:";
+
+    /** Between the size of a panel and its thickness. */
+    private static final char THICK = '@';
+
     private static final LengthField GAP = LengthField.of("gap between pieces", 0, 50);
     private static final LengthField EDGE_GAP = LengthField.of("gap to the edge", 0, 100);
 
@@ -35,8 +47,22 @@ final class StockOptions {
     @Option(names = "--cut")
     private boolean cut;
 
-    StretchRule stretchRule() {
-        return turns;
+    @Option(names = "--good-leather", paramLabel = "PIECES", split = ",")
+    private @Nullable List<Piece.Kind> good;
+
+    /** The pieces of a sheath, as they may lie. */
+    SheathPieces pieces(String name, Pattern pattern) {
+        return SheathPieces.of(name, pattern, turns, good == null ? SheathPieces.USUALLY_GOOD : Set.copyOf(good));
+    }
+
+    /** Prices of stock on the shelf that has its own, by its name. */
+    Map<String, LeatherPrice> ownPrices(StockShelf shelf) {
+        Map<String, LeatherPrice> own = new HashMap<>();
+        sizes.stream().filter(size -> size.startsWith(SHELF)).forEach(size -> {
+            String name = shelf.named(size.substring(SHELF.length())).name();
+            shelf.price(name).ifPresent(price -> own.put(name, price));
+        });
+        return own;
     }
 
     Spacing spacing() {
@@ -65,10 +91,13 @@ final class StockOptions {
             }
             return shelf.named(size.substring(SHELF.length()));
         }
-        StockSize sides = StockSize.read(size);
+        int at = size.lastIndexOf(THICK);
+        StockSize sides = StockSize.read(at < 0 ? size : size.substring(0, at));
+        OptionalDouble thick = StockSize.thickness(at < 0 ? thickness : size.substring(at + 1));
         String name = "the panel of " + new Length(sides.lengthMm()).inMillimetres() + " × "
-                + new Length(sides.heightMm()).inMillimetres();
-        return Stock.panel(name, sides.lengthMm(), sides.heightMm(), StockSize.thickness(thickness));
+                + new Length(sides.heightMm()).inMillimetres()
+                + (at < 0 ? "" : ", " + new Length(thick.getAsDouble()).inMillimetres() + " thick");
+        return Stock.panel(name, sides.lengthMm(), sides.heightMm(), thick);
     }
 
     /** Whether what is cut from the stock is to be written down on the shelf. */

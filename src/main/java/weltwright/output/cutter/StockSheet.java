@@ -33,7 +33,11 @@ final class StockSheet {
                 .map(placed -> piece(placed, up, seen, ids))
                 .toList();
         List<CutElement> notes = new ArrayList<>();
-        Stream.concat(Stream.of(layout.stock().outline()), layout.stock().flaws().stream())
+        Stream.of(
+                        List.of(layout.stock().outline()),
+                        layout.stock().flaws(),
+                        layout.stock().poorer())
+                .flatMap(List::stream)
                 .forEach(line -> notes.add(note(line.map(seen))));
         notes.add(note(
                 new Point(0, extent.getHeight() + 2),

@@ -49,6 +49,7 @@ public final class LayoutPdf {
     private static final LineStroke USED = LineStroke.dashed(0.2, Color.BLACK, 2.0, 1.5);
     private static final Color LEATHER = new Color(0xEFE3D0);
     private static final Color CUT = new Color(0xD2B48C);
+    private static final Color POORER = new Color(0xD9D9D9);
     private static final Color FLAW = new Color(0x8C8C8C);
 
     private LayoutPdf() {}
@@ -121,7 +122,8 @@ public final class LayoutPdf {
                                     * layout.piecesAreaMm2()
                                     / layout.stock().usable().getArea()));
             lines.add(
-                    "Drawn reduced. The numbers say in which order to cut, from one end, so that the rest stays whole.");
+                    "Drawn reduced. The numbers say in which order to cut, from one end, so that the rest stays whole."
+                            + (layout.stock().poorer().isEmpty() ? "" : " Light grey: poorer leather."));
             return lines;
         }
 
@@ -166,6 +168,9 @@ public final class LayoutPdf {
                 return corner.plus(turned.times(scale));
             };
             canvas.fill(LEATHER, List.of(layout.stock().outline().map(onPage::of)));
+            for (Polyline part : layout.stock().poorer()) {
+                canvas.fill(POORER, List.of(part.map(onPage::of)));
+            }
             for (PlacedPiece piece : order) {
                 Polyline outline = piece.outline().map(onPage::of);
                 canvas.fill(CUT, List.of(outline));

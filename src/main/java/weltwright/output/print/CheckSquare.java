@@ -63,20 +63,16 @@ final class CheckSquare {
         write(heading.line(), SIZE_MM, 2);
         write("Page " + number + " of " + of, SIZE_MM, 1);
         List<String> pieces = new ArrayList<>();
-        page.pieces().forEach(whole -> pieces.add(named(whole.drawing())));
+        page.pieces().forEach(whole -> pieces.add(whole.drawing().caption()));
         if (!pieces.isEmpty()) {
             write(String.join(", ", pieces), SIZE_MM, page.tile().isPresent() ? 1 : 4);
         }
         if (page.tile().isPresent()) {
             PlannedPage.PlacedTile placed = page.tile().get();
             y -= 1;
-            write(named(placed.drawing()) + ": page " + placed.tile().cell().name(), LARGE_MM, 1);
+            write(placed.drawing().caption() + ": page " + placed.tile().cell().name(), LARGE_MM, 1);
             drawMap(placed.tile());
         }
-    }
-
-    private static String named(PieceDrawing drawing) {
-        return drawing.piece().name() + " (cut\u00a0" + drawing.piece().count() + ")";
     }
 
     private void write(String text, double size, int mostLines) throws IOException {

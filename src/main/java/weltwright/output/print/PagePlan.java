@@ -13,8 +13,10 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.RigidMotion;
 import weltwright.output.PageFrame;
+import weltwright.output.PaperSize;
 import weltwright.output.ShapePacking;
 import weltwright.output.pdf.PageBlock;
+import weltwright.units.PrintScale;
 
 /**
  * Distributes the pieces of a pattern over pages. A piece that fits on a page in any direction is not divided; a larger
@@ -26,9 +28,10 @@ import weltwright.output.pdf.PageBlock;
 final class PagePlan {
     private static final GeometryFactory JTS = new GeometryFactory();
 
-    private static final List<Comparator<PieceDrawing>> ORDERS = List.of(
+    private static final List<Comparator<PrintedDrawing>> ORDERS = List.of(
             Comparator.comparingDouble(PagePlan::lengthMm).reversed(),
-            Comparator.<PieceDrawing>comparingDouble(piece -> piece.footprint().getArea())
+            Comparator.<PrintedDrawing>comparingDouble(
+                            piece -> piece.footprint().getArea())
                     .reversed(),
             Comparator.comparingDouble(PagePlan::widthMm).reversed());
 
@@ -40,10 +43,38 @@ final class PagePlan {
     }
 
     /**
+     * The plan for a paper; one large page is the smallest size from A3 to A0 that shows all uncut, if there is one.
+     */
+    static PagePlan onPaper(
+            PaperSize paper,
+            PrintScale scale,
+            List<? extends PrintedDrawing> pieces,
+            List<? extends List<? extends PageBlock>> legend) {
+        return paper == PaperSize.ONE_LARGE_PAGE
+                ? onOnePage(scale, pieces, legend)
+                : of(paper.frame(scale), pieces, legend);
+    }
+
+    /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
+    private static PagePlan onOnePage(
+            PrintScale scale, List<? extends PrintedDrawing> pieces, List<? extends List<? extends PageBlock>> legend) {
+        PagePlan plan = of(PageFrame.of(297, 420, scale), pieces, legend);
+        for (PageFrame size :
+                List.of(PageFrame.of(420, 594, scale), PageFrame.of(594, 841, scale), PageFrame.of(841, 1189, scale))) {
+            if (plan.pages().size() == 1) {
+                return plan;
+            }
+            plan = of(size, pieces, legend);
+        }
+        return plan;
+    }
+
+    /**
      * @param legend what stands on the first page, in the ways that it may be printed, the one liked best first: each
      *     some blocks that together fit on a page
      */
-    static PagePlan of(PageFrame empty, List<PieceDrawing> pieces, List<? extends List<? extends PageBlock>> legend) {
+    static PagePlan of(
+            PageFrame empty, List<? extends PrintedDrawing> pieces, List<? extends List<? extends PageBlock>> legend) {
         double freeMm2 = empty.free().getArea();
         double piecesMm2 = pieces.stream()
                 .mapToDouble(piece -> piece.footprint().getArea())
@@ -51,9 +82,9 @@ final class PagePlan {
         double fewest = Math.max(1, Math.ceil(piecesMm2 / freeMm2));
         PagePlan best = null;
         for (boolean legendFirst : new boolean[] {true, false}) {
-            for (Comparator<PieceDrawing> order : ORDERS) {
+            for (Comparator<PrintedDrawing> order : ORDERS) {
                 if (best == null || best.pages.size() > fewest) {
-                    PagePlan plan = of(empty, pieces.stream().sorted(order).toList(), legend, legendFirst);
+                    PagePlan plan = of(empty, sorted(pieces, order), legend, legendFirst);
                     best = best == null || plan.pages.size() < best.pages.size() ? plan : best;
                 }
             }
@@ -63,7 +94,7 @@ final class PagePlan {
 
     private static PagePlan of(
             PageFrame empty,
-            List<PieceDrawing> pieces,
+            List<PrintedDrawing> pieces,
             List<? extends List<? extends PageBlock>> legend,
             boolean legendFirst) {
         PagePlan plan = new PagePlan(empty);
@@ -77,6 +108,13 @@ final class PagePlan {
         return plan;
     }
 
+    private static List<PrintedDrawing> sorted(
+            List<? extends PrintedDrawing> pieces, Comparator<PrintedDrawing> order) {
+        List<PrintedDrawing> sorted = new ArrayList<>(pieces);
+        sorted.sort(order);
+        return sorted;
+    }
+
     /** Returns whether a piece is shown in tiles on several pages. */
     boolean hasTiles() {
         return pages.stream().anyMatch(page -> page.tile().isPresent());
@@ -86,17 +124,17 @@ final class PagePlan {
         return List.copyOf(pages);
     }
 
-    private static double lengthMm(PieceDrawing piece) {
+    private static double lengthMm(PrintedDrawing piece) {
         Envelope box = piece.footprint().getEnvelopeInternal();
         return Math.max(box.getWidth(), box.getHeight());
     }
 
-    private static double widthMm(PieceDrawing piece) {
+    private static double widthMm(PrintedDrawing piece) {
         Envelope box = piece.footprint().getEnvelopeInternal();
         return Math.min(box.getWidth(), box.getHeight());
     }
 
-    private void add(PieceDrawing piece) {
+    private void add(PrintedDrawing piece) {
         for (List<Double> directions : List.of(ShapePacking.QUARTERS, ShapePacking.ASLANT)) {
             for (PlannedPage page : pages) {
                 Optional<RigidMotion> place = ShapePacking.find(piece.footprint(), page.free(), directions);
@@ -115,7 +153,7 @@ final class PagePlan {
         }
     }
 
-    private static void place(PieceDrawing piece, PlannedPage page, RigidMotion place) {
+    private static void place(PrintedDrawing piece, PlannedPage page, RigidMotion place) {
         page.place(piece, place, ShapePacking.moved(piece.footprint(), place));
     }
 
@@ -174,7 +212,7 @@ final class PagePlan {
     }
 
     /** Shows the piece in tiles, in the way that takes the fewest pages. */
-    private void tile(PieceDrawing piece) {
+    private void tile(PrintedDrawing piece) {
         TileGrid grid = empty.windows().stream()
                 .flatMap(window -> Stream.of(0.0, Math.PI / 2).map(turn -> TileGrid.over(piece, turn, window)))
                 .min(Comparator.comparingInt(g -> g.cells().size()))

@@ -15,20 +15,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.locationtech.jts.geom.Envelope;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.LeatherEdge;
-import weltwright.geometry.Point;
-import weltwright.geometry.RigidMotion;
 import weltwright.io.FileKind;
 import weltwright.layout.cost.SheathCost;
-import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.SafetyCautions;
 import weltwright.output.card.BenchCard;
-import weltwright.output.pdf.Label;
-import weltwright.output.pdf.PdfCanvas;
 import weltwright.output.pdf.PdfPages;
 import weltwright.output.pdf.PdfTypeface;
 import weltwright.output.pdf.TextBlock;
@@ -52,10 +46,9 @@ public final class PatternPdf {
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TrueSizePdf.KIND;
 
-    private static final String JOINING =
-            "A piece that is larger than a page runs over several. Cut one page along the dotted"
-                    + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
-                    + " goes where.";
+    static final String JOINING = "A piece that is larger than a page runs over several. Cut one page along the dotted"
+            + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
+            + " goes where.";
 
     /** So many unprintable characters are told by name. */
     private static final int MISSING_NAMED = 8;
@@ -146,7 +139,7 @@ public final class PatternPdf {
         Map<String, Integer> parts = new LinkedHashMap<>();
         planned.stream()
                 .flatMap(page -> page.tile().stream())
-                .forEach(tile -> parts.merge(tile.drawing().piece().name(), 1, Integer::sum));
+                .forEach(tile -> parts.merge(tile.drawing().name(), 1, Integer::sum));
         return new PatternDocument(
                 PdfPages.of(pdf),
                 planned.size(),
@@ -186,7 +179,7 @@ public final class PatternPdf {
                                     plan.map(AssemblyPlan::unit).orElse(MeasureUnit.MILLIMETRE)),
                             typeface))
                     .toList();
-            PagePlan pagePlan = pagePlan(paper, scale, pieces, legend(pattern, plan, typeface));
+            PagePlan pagePlan = PagePlan.onPaper(paper, scale, pieces, legend(pattern, plan, typeface));
             if (pagePlan.hasTiles()) {
                 TextBlock.columns(typeface, "Pieces in parts", List.of(JOINING)).forEach(pagePlan::add);
             }
@@ -204,32 +197,12 @@ public final class PatternPdf {
             planned.accept(pages);
             int inAll = pages.size() + card.map(BenchCard::pageCount).orElse(0);
             for (int i = 0; i < pages.size(); i++) {
-                draw(document, typeface, pages.get(i), i + 1, inAll, heading, scale);
+                pages.get(i).draw(document, typeface, i + 1, inAll, heading, scale);
             }
             if (card.isPresent()) {
                 card.get().draw(document, scale);
             }
         });
-    }
-
-    private static PagePlan pagePlan(
-            PaperSize paper, PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
-        return paper == PaperSize.ONE_LARGE_PAGE
-                ? onOnePage(scale, pieces, legend)
-                : PagePlan.of(paper.frame(scale), pieces, legend);
-    }
-
-    /** From A3 on, each size of ISO 216 as long as two of the one before are wide. */
-    private static PagePlan onOnePage(PrintScale scale, List<PieceDrawing> pieces, List<List<LegendBlock>> legend) {
-        PagePlan plan = PagePlan.of(PageFrame.of(297, 420, scale), pieces, legend);
-        for (PageFrame size :
-                List.of(PageFrame.of(420, 594, scale), PageFrame.of(594, 841, scale), PageFrame.of(841, 1189, scale))) {
-            if (plan.pages().size() == 1) {
-                return plan;
-            }
-            plan = PagePlan.of(size, pieces, legend);
-        }
-        return plan;
     }
 
     private static List<List<LegendBlock>> legend(Pattern pattern, Optional<AssemblyPlan> plan, PdfTypeface typeface) {
@@ -272,45 +245,5 @@ public final class PatternPdf {
         }
         edges.forEach(edge -> used.add(EdgeStateLine.style(edge)));
         return List.copyOf(used);
-    }
-
-    private static void draw(
-            PDDocument document,
-            PdfTypeface typeface,
-            PlannedPage page,
-            int number,
-            int of,
-            PageHeading heading,
-            PrintScale scale)
-            throws IOException {
-        PageFrame frame = page.frame();
-        try (PdfCanvas canvas = PdfCanvas.onNewPage(document, typeface, frame.widthMm(), frame.heightMm(), scale)) {
-            new CheckSquare(canvas, frame).draw(page, number, of, heading, scale);
-            new Rulers(canvas).draw(frame);
-            for (PlannedPage.PlacedPiece placed : page.pieces()) {
-                placed.drawing().draw(canvas, placed.placement());
-                for (Label label : placed.drawing().labels()) {
-                    label.placed(placed.placement()).draw(canvas);
-                }
-            }
-            if (page.tile().isPresent()) {
-                draw(canvas, page.tile().get());
-            }
-            for (PlannedPage.PlacedBlock placed : page.blocks()) {
-                placed.block().draw(canvas, placed.upperLeft());
-            }
-        }
-    }
-
-    private static void draw(PdfCanvas canvas, PlannedPage.PlacedTile tile) throws IOException {
-        Envelope window = tile.window();
-        RigidMotion placement = tile.placement();
-        canvas.clip(new Point(window.getMinX(), window.getMinY()), new Point(window.getMaxX(), window.getMaxY()));
-        tile.drawing().draw(canvas, placement);
-        for (Label label : tile.labels()) {
-            label.draw(canvas);
-        }
-        RegisterMarks.draw(canvas, tile);
-        canvas.unclip();
     }
 }

@@ -29,7 +29,8 @@ import weltwright.sheath.pattern.Piece;
  * @param labels on it, in its frame
  * @param footprint the area that it needs on the paper, in its frame: it, its marks, its labels and some clearance
  */
-public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometry footprint) {
+public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometry footprint)
+        implements PrintedDrawing {
     private static final double CLEARANCE_MM = 2;
     private static final double HEAD_MM = 4;
     /** Between the rim of a stitch hole and the line of its row. */
@@ -85,8 +86,18 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
         return new PieceDrawing(piece, List.copyOf(beside), List.copyOf(labels), footprint(piece, drawn, labels));
     }
 
-    /** All that is drawn of the piece but its labels, as lines, in its frame. */
-    Geometry lines() {
+    @Override
+    public String name() {
+        return piece.name();
+    }
+
+    @Override
+    public String caption() {
+        return piece.name() + " (cut\u00a0" + piece.count() + ")";
+    }
+
+    @Override
+    public Geometry lines() {
         List<Geometry> lines = new ArrayList<>(List.of(piece.outline().lineString()));
         edges.forEach(stroke -> lines.add(stroke.line().lineString()));
         piece.marks().forEach(mark -> strokes(mark).forEach(stroke -> lines.add(stroke.lineString())));
@@ -109,8 +120,8 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
         return List.of(mark.line(), head);
     }
 
-    /** Draws the piece where {@code placement} puts its frame on the page. */
-    void draw(PdfCanvas canvas, RigidMotion placement) throws IOException {
+    @Override
+    public void draw(PdfCanvas canvas, RigidMotion placement) throws IOException {
         for (Mark mark : piece.marks()) {
             List<Polyline> strokes =
                     mark.kind() == Mark.Kind.STITCH_ROW ? betweenHoles(mark.line(), piece.holes()) : strokes(mark);

@@ -25,7 +25,7 @@ import weltwright.output.pdf.Label;
  * @param upperLeft the upper left corner of the first window, in the turned piece's frame
  * @param cells those windows that have something in them
  */
-record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point upperLeft, Set<Tile.Cell> cells) {
+record TileGrid(PrintedDrawing piece, Envelope window, double directionRad, Point upperLeft, Set<Tile.Cell> cells) {
     static final double OVERLAP_MM = 10;
 
     /** Seams that run along a line of the piece are hard to join: this near to one counts as along it. */
@@ -35,7 +35,7 @@ record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point 
     private static final GeometryFactory JTS = new GeometryFactory();
 
     /** The grid over a piece turned so, with as few windows as cover it. */
-    static TileGrid over(PieceDrawing piece, double directionRad, Envelope window) {
+    static TileGrid over(PrintedDrawing piece, double directionRad, Envelope window) {
         RigidMotion turn = new RigidMotion(directionRad, new Point(0, 0));
         Geometry turned = ShapePacking.moved(piece.footprint(), turn);
         Geometry lines = ShapePacking.moved(piece.lines(), turn);
@@ -95,7 +95,7 @@ record TileGrid(PieceDrawing piece, Envelope window, double directionRad, Point 
                 labels.add(label.placed(placement));
             }
         }
-        Tile tile = new Tile(piece.piece().name(), cell, cells);
+        Tile tile = new Tile(piece.name(), cell, cells);
         return new PlannedPage.PlacedTile(piece, List.copyOf(labels), placement, window, tile);
     }
 
