@@ -3,18 +3,13 @@ package weltwright;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +21,7 @@ class WeltwrightTest {
 
     @Test
     void withoutAScreenItSaysWhatElseItCanDo() throws Exception {
-        Ended ended = start();
+        ProgramProcess ended = start();
         assertThat(ended.err().strip())
                 .startsWith("There is no screen")
                 .doesNotContain("\n")
@@ -39,7 +34,7 @@ class WeltwrightTest {
     @Test
     void isSilentInAPipeButForWhatWasDone() throws Exception {
         Path sheet = folder.resolve("sheet.pdf");
-        Ended ended = start("sheet", "-o", sheet.toString());
+        ProgramProcess ended = start("sheet", "-o", sheet.toString());
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out().strip()).isEqualTo("Written: " + sheet);
         assertThat(ended.code()).isZero();
@@ -47,10 +42,10 @@ class WeltwrightTest {
 
     @Test
     void endsWithACodeThatTellsWhatKindOfFailureItWas() throws Exception {
-        Ended trouble = start("trace", folder.resolve("none.jpg").toString(), "-o", "knife.json");
+        ProgramProcess trouble = start("trace", folder.resolve("none.jpg").toString(), "-o", "knife.json");
         assertThat(trouble.code()).isEqualTo(1);
         assertThat(trouble.err().strip()).startsWith("There is no file").doesNotContain("\n");
-        Ended misuse = start("carve");
+        ProgramProcess misuse = start("carve");
         assertThat(misuse.code()).isEqualTo(2);
         assertThat(misuse.err().strip()).contains("--help").doesNotContain("\n");
     }
@@ -75,7 +70,7 @@ class WeltwrightTest {
             Files.write(library, new byte[(int) Files.size(library)]);
             Files.setLastModifiedTime(library, age);
         }
-        Ended again =
+        ProgramProcess again =
                 start(environment, "sheet", "-o", folder.resolve("again.pdf").toString());
         assertThat(again.err()).isEmpty();
         assertThat(again.code()).isZero();
@@ -87,7 +82,7 @@ class WeltwrightTest {
     void withoutAFolderForTheImageLibraryItSaysSo() throws Exception {
         Path file = Files.writeString(folder.resolve("cache"), "a file is no folder");
         Path temporary = Files.createDirectory(folder.resolve("tmp"));
-        Ended ended = start(
+        ProgramProcess ended = start(
                 Map.of(
                         "XDG_CACHE_HOME",
                         file.toString(),
@@ -104,36 +99,12 @@ class WeltwrightTest {
         assertThat(temporary).isEmptyDirectory();
     }
 
-    /** As this test's, without the logger that only the tests' own libraries bring. */
-    private static String classPath() {
-        return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-                .filter(entry -> !entry.contains("slf4j"))
-                .collect(Collectors.joining(File.pathSeparator));
-    }
-
-    private record Ended(int code, String out, String err) {}
-
-    private Ended start(String... args) throws IOException, InterruptedException {
+    private ProgramProcess start(String... args) throws IOException, InterruptedException {
         return start(Map.of(), args);
     }
 
-    private Ended start(Map<String, String> environment, String... args) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Djava.awt.headless=true",
-                "-cp",
-                classPath(),
-                Weltwright.class.getName()));
-        command.addAll(List.of(args));
-        Path out = folder.resolve("out.txt");
-        Path err = folder.resolve("err.txt");
-        ProcessBuilder builder = new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile());
-        builder.environment().putAll(environment);
-        int code = builder.start().waitFor();
-        return new Ended(
-                code, Files.readString(out, Charset.defaultCharset()), Files.readString(err, Charset.defaultCharset()));
+    private ProgramProcess start(Map<String, String> environment, String... args)
+            throws IOException, InterruptedException {
+        return ProgramProcess.run(folder, List.of(), environment, args);
     }
 }
