@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
@@ -23,6 +24,8 @@ import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
 import weltwright.sheath.pattern.Seam;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.units.MeasureUnit;
+import weltwright.units.UnitAwareException;
 
 /**
  * The last look at a finished pattern before it is shown or written: can it be cut and sewn as it is drawn?
@@ -111,15 +114,14 @@ final class PatternValidator {
             double wanted =
                     hole.use() == Hole.Use.STITCH ? stitchMarginMm(piece) : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
             if (!inside || toCut < wanted - DRAWN_MM) {
+                String name = hole.use().name().toLowerCase(Locale.ROOT) + " hole of the " + piece.name() + " would ";
                 throw refused(
                         hole.use() == Hole.Use.DRAIN ? Remedy.DRAIN : Remedy.of(piece.kind()),
-                        inside
-                                ? "A %s hole of the %s would be %.1f mm from the cut, and needs %.1f mm."
-                                : "A %s hole of the %s would lie %3$.1f mm outside the leather.",
-                        hole.use().name().toLowerCase(Locale.ROOT),
-                        piece.name(),
-                        toCut,
-                        wanted);
+                        unit -> "A " + name
+                                + (inside
+                                        ? "be " + unit.format(toCut, 1) + " from the cut, and needs "
+                                                + unit.format(wanted, 1) + "."
+                                        : "lie " + unit.format(toCut, 1) + " outside the leather."));
             }
         }
     }
@@ -144,9 +146,8 @@ final class PatternValidator {
                 || (!(pitch.offBy(spec.stitching().pitchMm()) <= TOLD_FROM) && !told)) {
             throw refused(
                     Remedy.of(seam.kind()),
-                    "The holes of the %s would be %.2f mm apart.",
-                    seam.name(),
-                    pitch.leastMm());
+                    unit -> "The holes of the " + seam.name() + " would be " + unit.format(pitch.leastMm(), 2)
+                            + " apart.");
         }
         seam.layers().forEach(layer -> drawn(seam, layer));
         if (seam.closed()) {
@@ -236,6 +237,10 @@ final class PatternValidator {
 
     private static UserFacingException unmatched(String name, Remedy remedy, Seam.Layer layer) {
         return refused(remedy, "The holes of the %s would not meet on the %s.", name, layer.piece());
+    }
+
+    private static UserFacingException refused(Remedy remedy, Function<MeasureUnit, String> whatIsWrong) {
+        return new UnitAwareException(whatIsWrong, unit -> remedy.words);
     }
 
     private static UserFacingException refused(Remedy remedy, String format, Object... values) {

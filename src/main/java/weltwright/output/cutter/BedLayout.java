@@ -3,7 +3,6 @@ package weltwright.output.cutter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -22,6 +21,7 @@ import weltwright.output.cutter.CutElement.Text;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
+import weltwright.units.MeasureUnit;
 
 /**
  * Lays pieces out on beds, as {@link CutPlan} says: the largest first, each at the first place that has room for it.
@@ -36,12 +36,15 @@ final class BedLayout {
 
     private final CutterBed bed;
     private final PageHeading heading;
+    private final MeasureUnit unit;
     private final List<String> advice = new ArrayList<>();
     private final CutPieceIds ids = new CutPieceIds();
 
-    BedLayout(CutterBed bed, PageHeading heading) {
+    /** @param unit of the lengths in texts */
+    BedLayout(CutterBed bed, PageHeading heading, MeasureUnit unit) {
         this.bed = bed;
         this.heading = heading;
+        this.unit = unit;
     }
 
     CutPlan of(Pattern pattern) {
@@ -101,12 +104,8 @@ final class BedLayout {
         if (!large.place(piece, piece.along())) {
             throw new IllegalStateException(piece.id() + " finds no room on a bed of its own size");
         }
-        advice.add(String.format(
-                Locale.ROOT,
-                "The %s is larger than the cutter's bed: it lies on one of %.0f × %.0f mm.",
-                piece.id(),
-                large.width,
-                large.height));
+        advice.add("The " + piece.id() + " is larger than the cutter's bed: it lies on one of "
+                + unit.format(large.width, 0) + " × " + unit.format(large.height, 0) + ".");
         return large;
     }
 
@@ -116,12 +115,8 @@ final class BedLayout {
         List<ToPlace> copies = new ArrayList<>();
         for (int i = 1; i <= piece.count(); i++) {
             String name = piece.count() == 1 ? piece.name() : piece.name() + " " + i;
-            String text = String.format(
-                    Locale.ROOT,
-                    "%s%s, %.1f mm",
-                    piece.name(),
-                    piece.count() == 1 ? "" : " " + i + " of " + piece.count(),
-                    piece.thicknessMm());
+            String text = piece.name() + (piece.count() == 1 ? "" : " " + i + " of " + piece.count()) + ", "
+                    + unit.format(piece.thicknessMm(), 1);
             copies.add(new ToPlace(ids.of(name), text, elements, along));
         }
         return copies;
@@ -253,12 +248,8 @@ final class BedLayout {
             List<CutElement> notes = List.of(
                     note(
                             2,
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s%.1f mm leather, %s up",
-                                    of == 1 ? "" : "Bed " + number + " of " + of + ": ",
-                                    leatherMm,
-                                    bed.sideUp().words())),
+                            (of == 1 ? "" : "Bed " + number + " of " + of + ": ") + unit.format(leatherMm, 1)
+                                    + " leather, " + bed.sideUp().words() + " up"),
                     note(2 + 2 * CAPITAL_MM, heading.line()));
             return new CutSheet(
                     leftMm,

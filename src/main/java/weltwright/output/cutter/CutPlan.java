@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import weltwright.layout.StockLayout;
 import weltwright.output.PageHeading;
 import weltwright.sheath.pattern.Pattern;
+import weltwright.units.MeasureUnit;
 
 /**
  * All that a machine is to cut, punch and mark for one sheath: each piece as often as it is needed, on as many beds as
@@ -32,9 +33,18 @@ public record CutPlan(List<CutSheet> sheets, LeatherSide sideUp, String title, L
         advice = List.copyOf(advice);
     }
 
-    /** Lays the pieces out. */
+    /** Lays the pieces out; texts are in mm. */
     public static CutPlan of(Pattern pattern, CutterBed bed, PageHeading heading) {
-        return new BedLayout(bed, heading).of(pattern);
+        return of(pattern, bed, heading, MeasureUnit.MILLIMETRE);
+    }
+
+    /**
+     * Lays the pieces out.
+     *
+     * @param unit of the lengths in texts; the drawing is in mm in any case
+     */
+    public static CutPlan of(Pattern pattern, CutterBed bed, PageHeading heading, MeasureUnit unit) {
+        return new BedLayout(bed, heading, unit).of(pattern);
     }
 
     /** Takes over a layout on stock, drawn as large as the stock and without a check square. */

@@ -2,7 +2,6 @@ package weltwright.sheath.attachment;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import weltwright.error.UserFacingException;
@@ -23,6 +22,7 @@ import weltwright.sheath.pattern.Seam;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.units.UnitAwareException;
 
 /**
  * Drafts the strap round the handle. It is riveted behind the handle to the tail of the back or, where there is none
@@ -69,13 +69,10 @@ public final class HandleStrapDraft {
         double shortest = pastGuard + half + CLEAR_MM;
         double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
         if (choice.aboveThroatMm() < shortest || choice.aboveThroatMm() > longest) {
-            throw new UserFacingException(
-                    "The strap round the handle does not lie on the handle.",
-                    String.format(
-                            Locale.ROOT,
-                            "Place it from %.0f to %.0f mm above the throat.",
-                            Math.ceil(shortest),
-                            Math.floor(longest)));
+            throw new UnitAwareException(
+                    unit -> "The strap round the handle does not lie on the handle.",
+                    unit -> "Place it from " + unit.format(Math.ceil(shortest), 0) + " to "
+                            + unit.format(Math.floor(longest), 0) + " above the throat.");
         }
         Point inTail = new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
         Optional<BackExtension> tail = fitting.upstand();

@@ -2,7 +2,6 @@ package weltwright.sheath.attachment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
@@ -23,6 +22,7 @@ import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Stitching;
 import weltwright.sheath.stitch.StitchBox;
 import weltwright.sheath.stitch.StitchRow;
+import weltwright.units.UnitAwareException;
 
 /**
  * Drafts a separate strap that is folded over the belt or a ring, with both ends on the back below the throat, held by
@@ -104,16 +104,12 @@ public final class StrapLoop implements BeltLoopDraft {
     private static StitchBox box(BackArea room, double widthMm, Stitching stitching) {
         double widest = widthMm - 2 * stitching.marginMm();
         if (widest < StitchBox.LEAST_WIDTH_MM) {
-            throw new UserFacingException(
-                    String.format(
-                            Locale.ROOT,
-                            "A belt strap %.1f mm wide has no room for stitches %.1f mm from its sides.",
-                            widthMm,
-                            stitching.marginMm()),
-                    String.format(
-                            Locale.ROOT,
-                            "Choose a strap at least %.1f mm wide, a smaller stitch margin, or a riveted strap.",
-                            Math.ceil(10 * (2 * stitching.marginMm() + StitchBox.LEAST_WIDTH_MM)) / 10));
+            double least = Math.ceil(10 * (2 * stitching.marginMm() + StitchBox.LEAST_WIDTH_MM)) / 10;
+            throw new UnitAwareException(
+                    unit -> "A belt strap " + unit.format(widthMm, 1) + " wide has no room for stitches "
+                            + unit.format(stitching.marginMm(), 1) + " from its sides.",
+                    unit -> "Choose a strap at least " + unit.format(least, 1)
+                            + " wide, a smaller stitch margin, or a riveted strap.");
         }
         return Stream.of(
                         StitchBox.ofWholePitches(widest, stitching.pitchMm()),

@@ -2,10 +2,8 @@ package weltwright.sheath.planform;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
-import weltwright.error.UserFacingException;
 import weltwright.fit.Cavity;
 import weltwright.fit.ConvexHull;
 import weltwright.fit.LeatherWrap;
@@ -18,6 +16,7 @@ import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Throat;
+import weltwright.units.UnitAwareException;
 
 /**
  * A sheath in the knife's own plane, as the welt lies in it: cavity, stitch row and outer edge, each the parallel of
@@ -99,12 +98,10 @@ public final class Planform {
         if (lastOfWelt == 0
                 || weltEndMm() - spec.stitching().marginMm()
                         <= row.points().get(0).y()) {
-            throw new UserFacingException(
-                    String.format(
-                            Locale.ROOT,
-                            "A welt %.1f mm thick keeps the two halves of the body too far apart to be folded round this knife.",
-                            weltMm),
-                    "Choose fewer layers or thinner leather for the welt, or a sheath of two panels.");
+            throw new UnitAwareException(
+                    unit -> "A welt " + unit.format(weltMm, 1)
+                            + " thick keeps the two halves of the body too far apart to be folded round this knife.",
+                    unit -> "Choose fewer layers or thinner leather for the welt, or a sheath of two panels.");
         }
         outer = this.cavity
                 .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
@@ -122,9 +119,9 @@ public final class Planform {
         }
         double sewn = Math.min(weltedMm, sewnMm) - openSides.fromMm();
         if (sewn < 4 * spec.stitching().pitchMm()) {
-            throw new UserFacingException(
-                    "The stitch row would be only " + Math.round(Math.max(0, sewn)) + " mm long.",
-                    "Choose a smaller pitch, or let the sheath hold more of the knife.");
+            throw new UnitAwareException(
+                    unit -> "The stitch row would be only " + unit.format(Math.max(0, sewn), 0) + " long.",
+                    unit -> "Choose a smaller pitch, or let the sheath hold more of the knife.");
         }
     }
 

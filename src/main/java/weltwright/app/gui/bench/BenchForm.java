@@ -3,6 +3,7 @@ package weltwright.app.gui.bench;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.theme.ThemeColors;
@@ -23,7 +24,7 @@ public final class BenchForm extends FormPanel {
     private final JButton tick;
     private final JButton again;
 
-    public BenchForm(BenchModel bench, BenchPanel panel, FileDialogs dialogs) {
+    BenchForm(BenchModel bench, BenchPanel panel, FileDialogs dialogs) {
         this.bench = bench;
         addHeading(text("form.heading"));
         progress.setName("work done");
@@ -83,12 +84,13 @@ public final class BenchForm extends FormPanel {
                         text("form.waits.step", operations.indexOf(constraint.before()) + 1, constraint.why()))
                 .distinct()
                 .collect(Collectors.joining("; "));
-        return String.join(
-                " ",
-                operation.work(),
-                operation.note(),
-                text("form.phase", index + 1, operation.phase().words()),
-                before.isEmpty() ? text("form.waitsForNothing") : text("form.waits", before));
+        return Stream.of(
+                        operation.work() + ".",
+                        operation.note(),
+                        text("form.phase", index + 1, operation.phase().words()),
+                        before.isEmpty() ? text("form.waitsForNothing") : text("form.waits", before))
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     private String text(String key, Object... values) {

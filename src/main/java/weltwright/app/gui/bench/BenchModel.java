@@ -22,7 +22,7 @@ import weltwright.units.MeasureUnit;
  * The steps of the work on the present sheath, which of them are done, and which is selected. The plan is made in the
  * background, and only while the bench is visible. Used on the event thread only.
  */
-public final class BenchModel {
+final class BenchModel {
     private final JobModel model;
     private final Supplier<LocalDateTime> clock;
     private final DerivedValue<PlanInput, AssemblyPlan> planValue;
@@ -46,8 +46,7 @@ public final class BenchModel {
     record Step(Operation operation, String identifier, Optional<LocalDateTime> done) {}
 
     /** @param pattern returns the pattern of the present job; empty where there is none */
-    public BenchModel(
-            JobModel model, Supplier<Optional<Pattern>> pattern, TaskQueue tasks, Supplier<LocalDateTime> clock) {
+    BenchModel(JobModel model, Supplier<Optional<Pattern>> pattern, TaskQueue tasks, Supplier<LocalDateTime> clock) {
         this.model = model;
         this.clock = clock;
         planValue = new DerivedValue<>(
@@ -66,7 +65,7 @@ public final class BenchModel {
     }
 
     /** Adds a listener that is called whenever something here has changed. */
-    public void addListener(Runnable listener) {
+    void addListener(Runnable listener) {
         listeners.add(listener);
     }
 
@@ -80,7 +79,7 @@ public final class BenchModel {
     }
 
     /** Follows the job, its pattern and the unit. */
-    public void update() {
+    void update() {
         if (visible) {
             planValue.update();
             updateSteps();

@@ -1,11 +1,17 @@
 package weltwright.app.gui.bench;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.Frame;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractAction;
@@ -24,8 +30,12 @@ import javax.swing.event.AncestorEvent;
 import javax.swing.event.AncestorListener;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.pattern.PieceCanvas;
+import weltwright.app.gui.widget.FileDialogs;
 import weltwright.app.gui.widget.RunnableAction;
+import weltwright.sheath.pattern.Pattern;
 import weltwright.wording.Messages;
 
 /**
@@ -36,6 +46,7 @@ public final class BenchPanel extends JPanel {
     private static final float WINDOW_TEXT_SCALE = 1.25f;
     private static final float SCREEN_TEXT_SCALE = 1.9f;
     private static final double TABLE_SHARE = 0.68;
+    private static final int WIDE_PX = 900;
 
     private final transient Messages messages = Messages.of(BenchPanel.class);
     private final transient BenchModel bench;
@@ -45,9 +56,10 @@ public final class BenchPanel extends JPanel {
     private final JLabel title = new JLabel();
     private transient Optional<JDialog> screen = Optional.empty();
 
-    public BenchPanel(BenchModel bench) {
+    /** @param pattern returns the pattern of the present job; empty where there is none */
+    public BenchPanel(JobModel model, Supplier<Optional<Pattern>> pattern, TaskQueue tasks) {
         super(new BorderLayout());
-        this.bench = bench;
+        bench = new BenchModel(model, pattern, tasks, () -> LocalDateTime.now(ZoneId.systemDefault()));
         table = new WorkTable(bench);
         table.setTextScale(WINDOW_TEXT_SCALE);
         pieces = new PieceCanvas(messages.text("pieces.name"));
@@ -57,6 +69,12 @@ public final class BenchPanel extends JPanel {
         content.setBorder(BorderFactory.createEmptyBorder());
         content.setResizeWeight(TABLE_SHARE);
         add(content);
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                arrange();
+            }
+        });
         bind(this, "F11", this::toggleFullScreen);
         addAncestorListener(new AncestorListener() {
             @Override
@@ -77,6 +95,16 @@ public final class BenchPanel extends JPanel {
         update();
     }
 
+    /** Creates the form beside this panel. */
+    public BenchForm createForm(FileDialogs dialogs) {
+        return new BenchForm(bench, this, dialogs);
+    }
+
+    /** To be called when the pattern has changed. */
+    public void patternChanged() {
+        bench.update();
+    }
+
     /** Returns the canvas with the pieces of the selected step. */
     public DrawingCanvas canvas() {
         return pieces;
@@ -85,6 +113,18 @@ public final class BenchPanel extends JPanel {
     /** Shows the work over the whole screen, or in the window again. */
     public void toggleFullScreen() {
         screen.ifPresentOrElse(this::leaveFullScreen, this::enterFullScreen);
+    }
+
+    /** Puts the pieces beside the table where both have room, else beneath it. */
+    private void arrange() {
+        boolean wide = getWidth() >= UIScale.scale(WIDE_PX);
+        int orientation = wide ? JSplitPane.HORIZONTAL_SPLIT : JSplitPane.VERTICAL_SPLIT;
+        if (content.getOrientation() != orientation && screen.isEmpty()) {
+            content.setOrientation(orientation);
+        }
+        if (screen.isEmpty()) {
+            content.setDividerLocation(TABLE_SHARE);
+        }
     }
 
     private void enterFullScreen() {
@@ -108,6 +148,7 @@ public final class BenchPanel extends JPanel {
         bind(dialog.getRootPane(), "ESCAPE", () -> leaveFullScreen(dialog));
         dialog.setBounds(bounds);
         screen = Optional.of(dialog);
+        content.setOrientation(JSplitPane.HORIZONTAL_SPLIT);
         table.setTextScale(SCREEN_TEXT_SCALE);
         update();
         dialog.setVisible(true);
@@ -121,7 +162,7 @@ public final class BenchPanel extends JPanel {
         dialog.dispose();
         table.setTextScale(WINDOW_TEXT_SCALE);
         revalidate();
-        content.setDividerLocation(TABLE_SHARE);
+        arrange();
         update();
         table.requestFocusInWindow();
     }

@@ -42,7 +42,10 @@ final class WorkTable extends JTable {
     private static final String[] COLUMNS = {
         "column.done", "column.number", "column.work", "column.tool", "column.size", "column.time"
     };
-    private static final int[] WIDTHS = {56, 40, 390, 140, 150, 110};
+    private static final int[] WIDTHS = {34, 40, 390, 140, 150, 110};
+    /** Wide enough for the longest word of each column. */
+    private static final int[] LEAST_WIDTHS = {34, 40, 150, 92, 92, 84};
+
     private static final int DONE = 0;
     private static final int NUMBER = 1;
     private static final int WORK = 2;
@@ -106,6 +109,7 @@ final class WorkTable extends JTable {
         textScale = newScale;
         for (int i = 0; i < COLUMNS.length; i++) {
             int width = Math.round(UIScale.scale(WIDTHS[i]) * newScale);
+            getColumnModel().getColumn(i).setMinWidth(Math.round(UIScale.scale(LEAST_WIDTHS[i]) * newScale));
             getColumnModel().getColumn(i).setPreferredWidth(width);
             if (i <= NUMBER) {
                 getColumnModel().getColumn(i).setMaxWidth(width);

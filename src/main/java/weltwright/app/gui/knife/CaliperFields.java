@@ -1,12 +1,14 @@
 package weltwright.app.gui.knife;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.TypedLength;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
@@ -23,6 +25,10 @@ import weltwright.knife.Silhouette;
  * remove them.
  */
 final class CaliperFields {
+    // Keys of what was typed for a width, with its distance from the tip in mm.
+    private static final String PLACE = "width place ";
+    private static final String WIDTH = "width at ";
+
     private final JobModel model;
     private final ValidatedField<OptionalDouble> bladeLength;
     private final ValidatedField<OptionalDouble> widthStation;
@@ -83,7 +89,8 @@ final class CaliperFields {
     private void commitLength() {
         if (bladeLength.value().isPresent()) {
             model.change(job -> job.withCaliper(
-                    CaliperMeasure.bladeLength(bladeLength.value().getAsDouble(), silhouette())));
+                            CaliperMeasure.bladeLength(bladeLength.value().getAsDouble(), silhouette()))
+                    .withTyped(bladeLength.name(), bladeLength.typedText()));
         } else {
             measures(model.job())
                     .filter(c -> c.fromTipMm().isEmpty())
@@ -94,8 +101,12 @@ final class CaliperFields {
 
     private void commitWidth() {
         if (width.value().isPresent()) {
+            Optional<String> typedPlace = widthStation.typedText();
+            Optional<String> typed = width.typedText();
             model.change(job -> job.withCaliper(
-                    CaliperMeasure.width(stationMm(), width.value().getAsDouble(), silhouette())));
+                            CaliperMeasure.width(stationMm(), width.value().getAsDouble(), silhouette()))
+                    .withTyped(PLACE + stationMm(), typedPlace)
+                    .withTyped(WIDTH + stationMm(), typed));
             width.setValue(OptionalDouble.empty());
         }
     }
@@ -119,12 +130,14 @@ final class CaliperFields {
         for (ValidatedField<?> field : List.of(bladeLength, widthStation, width)) {
             field.textField().setEnabled(hasOutline);
         }
-        bladeLength.setValue(measures(job)
-                .filter(c -> c.fromTipMm().isEmpty())
-                .map(c -> OptionalDouble.of(c.mm()))
-                .findFirst()
-                .orElse(OptionalDouble.empty()));
-        Object shown = List.of(job.calipers(), model.unit());
+        bladeLength.setValue(
+                measures(job)
+                        .filter(c -> c.fromTipMm().isEmpty())
+                        .map(c -> OptionalDouble.of(c.mm()))
+                        .findFirst()
+                        .orElse(OptionalDouble.empty()),
+                job.typedText(bladeLength.name()));
+        Object shown = List.of(job.calipers(), model.unit(), job.typed());
         if (displayed.equals(shown)) {
             return;
         }
@@ -145,10 +158,15 @@ final class CaliperFields {
     }
 
     private String describe(CaliperMeasure caliper) {
-        String what = caliper.fromTipMm().isPresent()
-                ? model.unit().format(caliper.fromTipMm().getAsDouble()) + " from the tip: "
-                : "Blade: ";
-        return what + model.unit().format(caliper.mm()) + ", was "
-                + model.unit().format(caliper.outlineMm());
+        return measured(caliper) + ", was " + model.unit().format(caliper.outlineMm());
+    }
+
+    private String measured(CaliperMeasure caliper) {
+        if (caliper.fromTipMm().isEmpty()) {
+            return "Blade: " + TypedLength.of(model, bladeLength.name(), JobFields.BLADE_LENGTH, caliper.mm());
+        }
+        double fromTipMm = caliper.fromTipMm().getAsDouble();
+        return TypedLength.of(model, PLACE + fromTipMm, JobFields.WIDTH_PLACE, fromTipMm) + " from the tip: "
+                + TypedLength.of(model, WIDTH + fromTipMm, JobFields.WIDTH, caliper.mm());
     }
 }

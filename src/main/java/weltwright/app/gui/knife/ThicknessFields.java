@@ -1,11 +1,13 @@
 package weltwright.app.gui.knife;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.TypedLength;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
@@ -19,6 +21,10 @@ import weltwright.knife.ThicknessProfile.Reading;
 
 /** The rows for thicknesses along the knife, and a list of those in the job with buttons to remove them. */
 final class ThicknessFields {
+    // Keys of what was typed for a reading, with its distance from the tip in mm.
+    private static final String PLACE = "thickness place ";
+    private static final String THICKNESS = "thickness at ";
+
     private final JobModel model;
     private final ValidatedField<OptionalDouble> station =
             FieldFactory.optionalLength(JobFields.THICKNESS_PLACE, mm -> mm);
@@ -68,7 +74,13 @@ final class ThicknessFields {
 
     private void commit() {
         if (thickness.value().isPresent()) {
-            change(profile().with(reading(thickness.value().getAsDouble())));
+            Reading reading = reading(thickness.value().getAsDouble());
+            Optional<String> typedPlace = station.typedText();
+            Optional<String> typed = thickness.typedText();
+            model.change(job -> job.withSettings(
+                            job.settings().withThickness(profile().with(reading)))
+                    .withTyped(PLACE + reading.fromTipMm(), typedPlace)
+                    .withTyped(THICKNESS + reading.fromTipMm(), typed));
             thickness.setValue(OptionalDouble.empty());
             station.setValue(OptionalDouble.empty());
             station.textField().requestFocusInWindow();
@@ -88,15 +100,18 @@ final class ThicknessFields {
             shownJob = opened;
             station.setValue(OptionalDouble.empty());
         }
-        Object shown = List.of(profile, model.unit());
+        Object shown = List.of(profile, model.unit(), job.typed());
         if (displayed.equals(shown)) {
             return;
         }
         displayed = shown;
         readingsPanel.removeAll();
         for (Reading reading : profile.readings()) {
-            String description = model.unit().format(reading.fromTipMm()) + " from the tip: "
-                    + model.unit().format(reading.thicknessMm());
+            String description =
+                    TypedLength.of(model, PLACE + reading.fromTipMm(), JobFields.THICKNESS_PLACE, reading.fromTipMm())
+                            + " from the tip: "
+                            + TypedLength.of(
+                                    model, THICKNESS + reading.fromTipMm(), JobFields.THICKNESS, reading.thicknessMm());
             JButton remove = new JButton("Remove");
             remove.setName("remove " + description);
             remove.addActionListener(e -> change(profile().without(reading)));

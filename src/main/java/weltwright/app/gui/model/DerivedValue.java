@@ -7,6 +7,8 @@ import java.util.function.Supplier;
 import weltwright.error.UserFacingException;
 import weltwright.job.Job;
 import weltwright.trace.ProgressListener;
+import weltwright.units.MeasureUnit;
+import weltwright.units.UnitAwareException;
 
 /**
  * A value that is a function of an input, such as the pattern of the job, and is computed again in the background
@@ -91,8 +93,19 @@ public final class DerivedValue<I, V> {
      * @param value of the newest completed computation; empty before the first, after an error and without input
      * @param error message for the user where the computation failed; else empty
      * @param computing whether a newer value is being computed
+     * @param measured the error where its message has lengths
      */
-    public record State<V>(Optional<V> value, String error, boolean computing) {}
+    public record State<V>(Optional<V> value, String error, boolean computing, Optional<UnitAwareException> measured) {
+
+        public State(Optional<V> value, String error, boolean computing) {
+            this(value, error, computing, Optional.empty());
+        }
+
+        /** Returns the error message with lengths in a unit; empty where there is none. */
+        public String error(MeasureUnit unit) {
+            return measured.map(e -> e.messageIn(unit)).orElse(error);
+        }
+    }
 
     private final class Computation implements BackgroundTask<State<V>> {
         private final I input;
@@ -111,6 +124,8 @@ public final class DerivedValue<I, V> {
             progress.at("", 0);
             try {
                 return new State<>(Optional.of(function.apply(input)), "", false);
+            } catch (UnitAwareException e) {
+                return new State<>(Optional.empty(), e.getMessage(), false, Optional.of(e));
             } catch (UserFacingException e) {
                 return new State<>(Optional.empty(), e.getMessage(), false);
             }

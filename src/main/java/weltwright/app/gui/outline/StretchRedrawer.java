@@ -1,5 +1,7 @@
 package weltwright.app.gui.outline;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -39,6 +41,7 @@ final class StretchRedrawer {
     // Distances by which a place of one outline is known in another; chosen by eye.
     private static final double TIP_MM = 3;
     private static final double SAME_PLACE_MM = 2;
+    private static final double FOREMOST_MM = 0.3;
 
     private final JobModel model;
     private final TaskQueue tasks;
@@ -111,14 +114,27 @@ final class StretchRedrawer {
 
     /**
      * Refuses a redrawn outline that turns back on itself at a place where it did not before, such as a spike where the
-     * line followed something else than the edge. Only at the tip does a knife's outline do so.
+     * line followed something else than the edge. Each place of before accounts for one place of now. Besides these
+     * only the tip may turn back so, where it was moved or made sharp: then it is the foremost point of the knife, and
+     * the only such place near the tip of before.
      */
-    private static void checkNoReversal(Silhouette before, Outline redrawn) {
-        List<Point> known = ReversalFinder.find(before.outline());
+    static void checkNoReversal(Silhouette before, Outline redrawn) {
+        List<Point> found = new ArrayList<>(ReversalFinder.find(redrawn));
         Point tip = before.landmarks().tip();
-        boolean reverses = ReversalFinder.find(redrawn).stream()
-                .filter(apex -> apex.distance(tip) > TIP_MM)
-                .anyMatch(apex -> known.stream().noneMatch(old -> old.distance(apex) < SAME_PLACE_MM));
+        long nearTip =
+                found.stream().filter(apex -> apex.distance(tip) <= TIP_MM).count();
+        for (Point known : ReversalFinder.find(before.outline())) {
+            found.stream()
+                    .min(Comparator.comparingDouble(known::distance))
+                    .filter(apex -> apex.distance(known) < SAME_PLACE_MM)
+                    .ifPresent(found::remove);
+        }
+        double foremost = redrawn.sampled(STEP_MM).points().stream()
+                .mapToDouble(Point::x)
+                .max()
+                .orElseThrow();
+        boolean reverses = found.stream()
+                .anyMatch(apex -> apex.distance(tip) > TIP_MM || nearTip > 1 || apex.x() < foremost - FOREMOST_MM);
         if (reverses) {
             throw new UserFacingException(
                     "The line would turn back on itself there.",

@@ -34,6 +34,7 @@ import weltwright.output.print.PatternDocument;
 import weltwright.output.print.PatternPdf;
 import weltwright.output.print.SheetPdf;
 import weltwright.sheath.pattern.Pattern;
+import weltwright.units.MeasureUnit;
 import weltwright.wording.Messages;
 
 /** Saves and prints the reference sheet and the pattern. */
@@ -132,10 +133,11 @@ public final class OutputActions {
                         .ifPresent(file -> {
                             PageHeading heading = PatternPrintout.heading(model.job());
                             CutterBed bed = cutterPreferences.bed();
+                            MeasureUnit unit = model.unit();
                             tasks.submit(
                                     messages.text("save.pattern.task"),
                                     () -> {
-                                        CutPlan plan = CutPlan.of(made, bed, heading);
+                                        CutPlan plan = CutPlan.of(made, bed, heading, unit);
                                         writer.accept(plan, file);
                                         return plan;
                                     },

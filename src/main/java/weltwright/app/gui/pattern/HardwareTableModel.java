@@ -3,18 +3,20 @@ package weltwright.app.gui.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.table.AbstractTableModel;
 import org.jspecify.annotations.Nullable;
+import weltwright.app.gui.form.TypedLength;
 import weltwright.app.gui.model.JobModel;
 import weltwright.error.UserFacingException;
+import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.hardware.Ring;
 import weltwright.units.LengthField;
-import weltwright.units.MeasureUnit;
 
 /** The job's list of hardware as a table model: one row for each, fasteners before rings. Each edit is an undo step. */
 final class HardwareTableModel extends AbstractTableModel {
@@ -29,7 +31,8 @@ final class HardwareTableModel extends AbstractTableModel {
 
     private final transient JobModel model;
     private transient @Nullable HardwareList displayed;
-    private MeasureUnit displayedUnit = MeasureUnit.MILLIMETRE;
+    /** The unit and what was typed. */
+    private transient Object displayedAs = List.of();
 
     HardwareTableModel(JobModel model) {
         this.model = model;
@@ -38,10 +41,11 @@ final class HardwareTableModel extends AbstractTableModel {
 
     private void update() {
         HardwareList current = list();
-        if (current.equals(displayed) && model.unit() == displayedUnit) {
+        Object shownAs = List.of(model.unit(), model.job().typed());
+        if (current.equals(displayed) && shownAs.equals(displayedAs)) {
             return;
         }
-        displayedUnit = model.unit();
+        displayedAs = shownAs;
         boolean sameRows = displayed != null
                 && displayed.fasteners().size() == current.fasteners().size()
                 && displayed.rings().size() == current.rings().size();
@@ -94,20 +98,28 @@ final class HardwareTableModel extends AbstractTableModel {
     }
 
     private String formatSize(Fastener f, int column) {
-        double mm = switch (column) {
-            case POST -> f.postMm();
-            case CAP -> f.capMm();
-            case FROM -> f.gripFromMm();
-            case TO -> f.gripToMm();
-            default -> f.punchMm();
+        return switch (column) {
+            case POST -> formatSize(f, column, JobFields.POST, f.postMm());
+            case CAP -> formatSize(f, column, JobFields.CAP, f.capMm());
+            case FROM -> formatSize(f, column, JobFields.GRIP_FROM, f.gripFromMm());
+            case TO -> formatSize(f, column, JobFields.GRIP_TO, f.gripToMm());
+            default -> model.unit().formatExactly(f.punchMm());
         };
-        return model.unit().formatExactly(mm);
+    }
+
+    private String formatSize(Hardware hardware, int column, LengthField field, double mm) {
+        return TypedLength.of(model, typedKey(hardware.name(), column), field, mm);
+    }
+
+    /** Returns the key of what was typed in a cell, among all that was typed in the job. */
+    private static String typedKey(String hardware, int column) {
+        return COLUMNS.get(column) + " of " + hardware;
     }
 
     private String formatSize(Ring ring, int column) {
         return switch (column) {
-            case POST -> model.unit().formatExactly(ring.insideMm());
-            case CAP -> model.unit().formatExactly(ring.wireMm());
+            case POST -> formatSize(ring, column, JobFields.RING_INSIDE, ring.insideMm());
+            case CAP -> formatSize(ring, column, JobFields.RING_WIRE, ring.wireMm());
             default -> "";
         };
     }
@@ -149,8 +161,15 @@ final class HardwareTableModel extends AbstractTableModel {
             return; // what is shown is rounded
         }
         List<Hardware> rows = rows();
-        rows.set(row, parse(row, column, (String) typed));
-        setList(rows);
+        Hardware edited = parse(row, column, (String) typed);
+        rows.set(row, edited);
+        HardwareList list = new HardwareList(of(rows, Fastener.class), of(rows, Ring.class));
+        model.change(job -> {
+            Job changed = job.withSpec(job.spec().withHardware(list));
+            return column == NAME
+                    ? changed
+                    : changed.withTyped(typedKey(edited.name(), column), Optional.of(((String) typed).strip()));
+        });
     }
 
     /** Adds the first usual hardware of a kind and returns its row. */

@@ -136,7 +136,7 @@ public final class PatternPanel extends JPanel {
 
     /** Returns why the pattern could not be made, for the user; else empty. */
     public String error() {
-        return shown().error();
+        return shown().error(model.unit());
     }
 
     /**
@@ -243,7 +243,7 @@ public final class PatternPanel extends JPanel {
     private void updateFindings() {
         List<Finding> found = new ArrayList<>();
         if (!shown().error().isEmpty()) {
-            found.add(new Finding(Finding.Place.SHEATH, Severity.STOP, shown().error(), () -> {}));
+            found.add(new Finding(Finding.Place.SHEATH, Severity.STOP, error(), () -> {}));
         }
         shown().value().ifPresent(design -> {
             design.pattern().advice().forEach(advice -> found.add(finding(advice, design)));

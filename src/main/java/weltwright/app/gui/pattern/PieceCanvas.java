@@ -56,9 +56,11 @@ public final class PieceCanvas extends DrawingCanvas {
     @Override
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
         rowLayout()
-                .ifPresent(rows -> rows.placed()
-                        .forEach(placed ->
-                                new PiecePainter(g, viewport, placed, unit).paintPiece(EdgeAnnotations.none())));
+                .ifPresent(rows -> rows.placed().forEach(placed -> {
+                    PiecePainter painter = new PiecePainter(g, viewport, placed, unit);
+                    painter.paintPiece(EdgeAnnotations.none());
+                    painter.paintCaption();
+                }));
     }
 
     private Optional<PieceRowLayout> rowLayout() {

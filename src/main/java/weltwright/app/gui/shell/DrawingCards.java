@@ -1,9 +1,12 @@
 package weltwright.app.gui.shell;
 
 import java.awt.CardLayout;
+import java.util.Optional;
+import javax.swing.JFrame;
 import javax.swing.JPanel;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.help.HelpWindow;
 import weltwright.app.gui.leather.LeatherPanel;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.outline.OutlinePanel;
@@ -34,6 +37,7 @@ final class DrawingCards extends JPanel {
     private final LeatherPanel leather;
     private final PaperPreview paper;
     private final BenchPanel bench;
+    private transient Optional<HelpWindow> help = Optional.empty();
     private Card visible = Card.FIRST_STEPS;
 
     DrawingCards(
@@ -85,8 +89,15 @@ final class DrawingCards extends JPanel {
         };
     }
 
-    /** Returns the page of the guide about what is visible. */
-    GuidePage guidePage() {
+    /** Opens the guide beside the window, at the page about what is visible. */
+    void showHelp(JFrame frame) {
+        if (help.isEmpty()) {
+            help = Optional.of(new HelpWindow(frame));
+        }
+        help.get().show(guidePage());
+    }
+
+    private GuidePage guidePage() {
         return switch (visible) {
             case FIRST_STEPS -> GuidePage.WAY;
             case PHOTO -> GuidePage.PHOTO;

@@ -8,7 +8,6 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -29,13 +28,10 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
-import weltwright.app.gui.bench.BenchForm;
-import weltwright.app.gui.bench.BenchModel;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.finding.Finding;
 import weltwright.app.gui.finding.FindingList;
-import weltwright.app.gui.help.HelpWindow;
 import weltwright.app.gui.knife.KnifeForm;
 import weltwright.app.gui.knife.ThicknessPhotoAction;
 import weltwright.app.gui.leather.LeatherStage;
@@ -103,7 +99,6 @@ public final class MainWindow {
     private final OrderPopup orderPopup;
     private final StageForms forms = new StageForms(this::update);
     private final DrawingCards drawings;
-    private Optional<HelpWindow> help = Optional.empty();
     private WorkflowStage stage = WorkflowStage.KNIFE;
     private Object openedJob = model.openedJob();
     private Optional<Photo> displayedPhoto = Optional.empty();
@@ -124,9 +119,7 @@ public final class MainWindow {
                 model, tasks, frame, dialogs, lensStore, traceController::forgetCorrections, toasts::showMessage);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs, findings);
         PaperModel paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
-        BenchModel bench =
-                new BenchModel(model, patternPanel::pattern, tasks, () -> LocalDateTime.now(ZoneId.systemDefault()));
-        BenchPanel benchPanel = new BenchPanel(bench);
+        BenchPanel benchPanel = new BenchPanel(model, patternPanel::pattern, tasks);
         outputActions = new OutputActions(
                 model,
                 patternPanel::pattern,
@@ -168,7 +161,7 @@ public final class MainWindow {
         forms.add(
                 WorkflowStage.PAPER,
                 new PaperForm(paper, actions.savePdf, actions.printChosenPages, actions.print, cutterForm));
-        forms.add(WorkflowStage.BENCH, new BenchForm(bench, benchPanel, dialogs));
+        forms.add(WorkflowStage.BENCH, benchPanel.createForm(dialogs));
         orderPopup.form().onRefusal(this::update);
         drawings = new DrawingCards(
                 new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob),
@@ -220,8 +213,8 @@ public final class MainWindow {
         tasks.addListener(this::update);
         patternPanel.addListener(this::update);
         patternPanel.addListener(paper::update);
-        patternPanel.addListener(bench::update);
         patternPanel.addListener(leather::patternChanged);
+        patternPanel.addListener(benchPanel::patternChanged);
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         findings.onShow(this::showDrawing);
         setUnit(displayUnit.unit());
@@ -330,10 +323,7 @@ public final class MainWindow {
 
     /** Opens the guide at the page about what is visible. */
     void showHelp() {
-        if (help.isEmpty()) {
-            help = Optional.of(new HelpWindow(frame));
-        }
-        help.get().show(drawings.guidePage());
+        drawings.showHelp(frame);
     }
 
     /** Opens or closes customer, knife, dates and notes. */

@@ -4,19 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import javax.swing.JTable;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.assertj.swing.data.TableCell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.Job;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.StrapLeather;
 
 /** One choice of unit holds everywhere. 1 in = 25.4 mm exactly (international yard and pound agreement, 1959). */
 class ChosenUnitTest extends MainWindowTestBase {
@@ -95,7 +102,7 @@ class ChosenUnitTest extends MainWindowTestBase {
         robot.waitForIdle();
         JTable stock = frame.table("hardware at hand").target();
         assertThat(execute(() -> (String) stock.getValueAt(0, 2))).endsWith(" in");
-        frame.toggleButton("tab Order of work").click();
+        frame.toggleButton("stage Bench").click();
         JTable steps = frame.table("work steps").target();
         await("the work in inches", () -> execute(() -> text(steps)).contains("leather of 1/8 in"));
 
@@ -108,6 +115,54 @@ class ChosenUnitTest extends MainWindowTestBase {
                     .contains("leather 1/8 in", "leather, in", "leather of 1/8 in")
                     .doesNotContain("leather 3.2 mm", "leather, mm");
         }
+    }
+
+    @Test
+    void showsWhatWasTypedInTablesAndListsAsItWasTyped() {
+        open(OutlinedJobs.outlined());
+        chooseInches();
+        type("place of the width, from the tip", "2");
+        type("width of the knife", "15/16");
+        assertThat(execute(() -> texts(window.frame()))).contains("2 from the tip: 15/16, was");
+        frame.toggleButton("stage Sheath").click();
+        frame.toggleButton("tab Hardware").click();
+        frame.table("hardware at hand").enterValue(TableCell.row(0).column(2), "3/32");
+        robot.waitForIdle();
+        JTable stock = frame.table("hardware at hand").target();
+        assertThat(execute(() -> stock.getValueAt(0, 2))).isEqualTo("3/32");
+        assertThat(job().spec().hardware().fasteners().get(0).postMm()).isCloseTo(25.4 * 3 / 32, within(1e-12));
+        frame.menuItemWithPath("View", "Sizes in mm").click();
+        assertThat(execute(() -> stock.getValueAt(0, 2))).isEqualTo("2.38 mm");
+        chooseInches();
+        assertThat(execute(() -> stock.getValueAt(0, 2))).isEqualTo("3/32");
+    }
+
+    @Test
+    void saysInTheChosenUnitWhyThereIsNoPattern() {
+        Job job = OutlinedJobs.outlined();
+        open(job.withSpec(job.spec()
+                .withBelt(new BeltAttachment(
+                        BeltAttachment.Style.SEWN_STRAP, 38, 4, new StrapLeather(10, OptionalDouble.empty())))));
+        frame.toggleButton("stage Sheath").click();
+        await("the refusal", () -> frame.textBox("next step").text().contains("A belt strap 10.0 mm wide"));
+        chooseInches();
+        // 10 mm are 25.2 sixty-fourths of an inch.
+        assertThat(frame.textBox("next step").text())
+                .contains("A belt strap 25/64 in wide")
+                .doesNotContain(" mm");
+    }
+
+    /** Returns all wrapped texts, line by line. */
+    private static String texts(Container container) {
+        StringBuilder texts = new StringBuilder();
+        for (Component child : container.getComponents()) {
+            if (child instanceof WrappedText text) {
+                texts.append(text.getText()).append('\n');
+            } else if (child instanceof Container inner) {
+                texts.append(texts(inner));
+            }
+        }
+        return texts.toString();
     }
 
     private void chooseInches() {
