@@ -3,6 +3,7 @@ package weltwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -150,6 +151,18 @@ class LeatherLayoutTest {
         assertThat(alone.sheaths()).hasSize(3);
         LayoutCheck.assertSound(both, Spacing.USUAL);
         assertThat(both.sheaths()).hasSize(3);
+    }
+
+    /** The kept instances of the trade, for a short while. */
+    @Test
+    void aHideWithFlawsTakesSheathsOfSeveralJobs() throws IOException {
+        Stock offcut = LeatherInstances.hides().get(2);
+
+        StockLayout layout =
+                new LeatherLayout(offcut, Spacing.USUAL, 1).most(LeatherInstances.jobs(), Budget.passes(100), l -> {});
+
+        LayoutCheck.assertSound(layout, Spacing.USUAL);
+        assertThat(layout.sheaths().size()).isGreaterThan(2);
     }
 
     /** Random pieces on a random hide with random flaws and poorer parts. */

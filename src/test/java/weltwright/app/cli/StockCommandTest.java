@@ -128,6 +128,56 @@ class StockCommandTest {
         assertThat(run("stock").succeeds().out()).contains(", shoulder, brown, 12.5 per square foot");
     }
 
+    @Test
+    void whatIsCutMayLeaveARectangleAndBePrintedTrueToSize() {
+        Path job = folder.resolve("anouk.wwj");
+        JobFile.write(
+                Job.begin(LocalDate.of(2024, 5, 6)).assumingUsualThicknesses().withSilhouette(TestJobs.silhouette()),
+                job);
+        Path out = folder.resolve("out");
+        run("stock", "shoulder", "--size", "400x500mm", "--thickness", "3mm").succeeds();
+
+        run(
+                        "layout",
+                        job,
+                        "--stock",
+                        "shelf:shoulder",
+                        "--stock",
+                        "300x300mm@6mm",
+                        "--count",
+                        "1",
+                        "--passes",
+                        "40",
+                        "--good-leather",
+                        "body,face,welt",
+                        "--offcut",
+                        "rectangle",
+                        "--true-size",
+                        "-o",
+                        out)
+                .succeeds();
+        assertThat(out.resolve("layout-1-true-size.pdf")).isNotEmptyFile();
+
+        run(
+                        "layout",
+                        job,
+                        "--stock",
+                        "shelf:shoulder",
+                        "--count",
+                        "1",
+                        "--passes",
+                        "40",
+                        "--offcut",
+                        "rectangle",
+                        "-o",
+                        folder.resolve("cut"),
+                        "--cut")
+                .succeeds();
+        var rest = shelf.named("shoulder");
+        assertThat(rest.outline().polygon().isRectangle()).isTrue();
+        assertThat(rest.usable().getArea()).isBetween(100_000.0, 195_000.0);
+    }
+
     /** A whole piece of 2 m² for 100 is 50 for a square metre, also when half of it is gone. */
     @Test
     void aPriceForAllHoldsForWhatIsLeft() {

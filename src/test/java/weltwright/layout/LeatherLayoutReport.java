@@ -1,0 +1,78 @@
+package weltwright.layout;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.IntStream;
+import weltwright.layout.search.Budget;
+import weltwright.layout.stock.SheathPieces;
+import weltwright.layout.stock.Spacing;
+import weltwright.layout.stock.Stock;
+
+/**
+ * Prints how densely {@link LeatherLayout} fills the hides of {@link LeatherInstances} with their ten jobs in turn, how
+ * little of the length half as many sheaths take, and how soon one sheath lies on a panel of 12 by 24 in. Each layout
+ * is checked by JTS.
+ *
+ * <p>Arguments: seconds for each layout, and a seed (1 where missing).
+ */
+public final class LeatherLayoutReport {
+    private LeatherLayoutReport() {}
+
+    public static void main(String[] arguments) throws IOException {
+        PrintStream out = System.out;
+        double seconds = Double.parseDouble(arguments[0]);
+        long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
+        List<SheathPieces> jobs = LeatherInstances.jobs();
+        long[] first = firstLayouts(jobs, seed);
+        out.printf(
+                "first layout of one sheath on a panel: %d ms for the first job, then %s ms%n",
+                first[0],
+                IntStream.range(1, first.length)
+                        .mapToObj(i -> Long.toString(first[i]))
+                        .toList());
+        out.printf(
+                "%-10s %8s | %8s %8s | %8s %10s %8s%n",
+                "hide", "dm²", "sheaths", "density", "sheaths", "length mm", "density");
+        for (Stock hide : LeatherInstances.hides()) {
+            LeatherLayout search = new LeatherLayout(hide, Spacing.USUAL, seed);
+            StockLayout most = search.most(jobs, Budget.seconds(seconds), better -> {});
+            LayoutCheck.assertSound(most, Spacing.USUAL);
+            int half = Math.max(1, most.sheaths().size() / 2);
+            StockLayout shortest =
+                    search.shortest(most.sheaths().subList(0, half), Budget.seconds(seconds), better -> {});
+            LayoutCheck.assertSound(shortest, Spacing.USUAL);
+            out.printf(
+                    Locale.ROOT,
+                    "%-10s %8.1f | %8d %7.1f%% | %8d %10.1f %7.1f%%%n",
+                    hide.name(),
+                    hide.usable().getArea() / 1e4,
+                    most.sheaths().size(),
+                    100 * most.piecesAreaMm2() / hide.usable().getArea(),
+                    half,
+                    shortest.usedLengthMm(),
+                    100 * shortest.piecesAreaMm2() / shortest.usedAreaMm2());
+        }
+    }
+
+    /** Milliseconds until each job's first layout is told. */
+    private static long[] firstLayouts(List<SheathPieces> jobs, long seed) {
+        Stock panel = Stock.panel("panel", 609.6, 304.8, OptionalDouble.empty());
+        long[] millis = new long[jobs.size()];
+        for (int i = 0; i < millis.length; i++) {
+            AtomicLong told = new AtomicLong();
+            long start = System.nanoTime();
+            StockLayout layout = new LeatherLayout(panel, Spacing.USUAL, seed)
+                    .shortest(
+                            List.of(jobs.get(i)),
+                            Budget.seconds(2),
+                            better -> told.compareAndSet(0, System.nanoTime() - start));
+            LayoutCheck.assertSound(layout, Spacing.USUAL);
+            millis[i] = told.get() / 1_000_000;
+        }
+        return millis;
+    }
+}
