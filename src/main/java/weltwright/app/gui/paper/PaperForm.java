@@ -156,6 +156,9 @@ public final class PaperForm extends FormPanel {
         if (finding instanceof PrinterFit.NoPaper missing) {
             return text("form.noPaper", missing.size().widthMm(), missing.size().heightMm());
         }
+        if (finding instanceof PrinterFit.Scaled scaled) {
+            return text("form.scaled", scaled.option());
+        }
         PrinterFit.Cut cut = (PrinterFit.Cut) finding;
         return text("form.cut", cut.page() + 1, cut.lostMm());
     }

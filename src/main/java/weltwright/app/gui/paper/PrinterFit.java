@@ -20,8 +20,8 @@ import weltwright.output.pdf.PdfPages;
 
 /**
  * Finds why a printer would not print pages as they are: it has no paper of their size, so that its driver would shrink
- * or cut them, or they have ink where it cannot print. What a driver does beyond that is not told to programs, so the
- * printed square is measured in any case.
+ * or cut them, they have ink where it cannot print, or its driver is set to scale. What a driver does beyond that is
+ * not told to programs, so the printed square is measured in any case.
  */
 final class PrinterFit {
     /** Papers that differ by less are one size. ISO 216 allows 2 mm on sides from 150 to 600 mm. */
@@ -47,6 +47,9 @@ final class PrinterFit {
      * @param lostMm width of the strip that is lost there
      */
     record Cut(int page, double lostMm) implements Finding {}
+
+    /** The printer's driver scales every page, by this option. */
+    record Scaled(String option) implements Finding {}
 
     /** Returns the name of a paper's size; empty where it has none. */
     static Optional<MediaSizeName> paper(PdfPages.PageSize size) {
@@ -82,6 +85,7 @@ final class PrinterFit {
             }
         }
         List<Finding> findings = new ArrayList<>(missing);
+        CupsDefaults.scalingOf(printer.getName()).ifPresent(option -> findings.add(new Scaled(option)));
         cut.stream().max(Comparator.comparingDouble(Cut::lostMm)).ifPresent(findings::add);
         return findings;
     }

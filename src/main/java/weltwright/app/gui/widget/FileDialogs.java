@@ -19,8 +19,8 @@ import weltwright.io.FileKind;
 import weltwright.io.FileNames;
 
 /**
- * Modal dialogs for files, texts and choices. File dialogs begin in the folder that was used last, which the
- * preferences hold. Each method returns an empty result where the user cancels.
+ * Modal dialogs for files, texts and choices. File dialogs begin in the folder that was used last for this kind of
+ * file, else for any, which the preferences hold. Each method returns an empty result where the user cancels.
  */
 public final class FileDialogs {
     private static final String FOLDER = "folder";
@@ -44,7 +44,9 @@ public final class FileDialogs {
      */
     public Optional<Path> chooseFile(String title, String description, String... extensions) {
         JFileChooser chooser = createChooser(title, description, extensions);
-        return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION ? selectedFile(chooser) : Optional.empty();
+        return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION
+                ? selectedFile(chooser, extensions[0])
+                : Optional.empty();
     }
 
     /** Asks for a photo to read. */
@@ -61,7 +63,7 @@ public final class FileDialogs {
         }
         List<Path> files =
                 Arrays.stream(chooser.getSelectedFiles()).map(File::toPath).toList();
-        files.stream().findFirst().ifPresent(this::rememberFolder);
+        files.stream().findFirst().ifPresent(file -> rememberFolder(file, PHOTO_EXTENSIONS[0]));
         return files;
     }
 
@@ -118,7 +120,7 @@ public final class FileDialogs {
         while (chooser.showSaveDialog(parent) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtension(chooser.getSelectedFile().toPath(), extension);
             if (isWritable(file, fileKind) && (!Files.exists(file) || confirmReplace(file))) {
-                rememberFolder(file);
+                rememberFolder(file, extension);
                 return Optional.of(file);
             }
         }
@@ -150,23 +152,30 @@ public final class FileDialogs {
     }
 
     private JFileChooser createChooser(String title, String description, String... extensions) {
-        JFileChooser chooser = new JFileChooser(preferences.get(FOLDER, null));
+        JFileChooser chooser =
+                new JFileChooser(preferences.get(folderKey(extensions[0]), preferences.get(FOLDER, null)));
         chooser.setDialogTitle(title);
         chooser.setFileFilter(new FileNameExtensionFilter(description, extensions));
         return chooser;
     }
 
-    private Optional<Path> selectedFile(JFileChooser chooser) {
+    private Optional<Path> selectedFile(JFileChooser chooser, String extension) {
         Path file = chooser.getSelectedFile().toPath();
-        rememberFolder(file);
+        rememberFolder(file, extension);
         return Optional.of(file);
     }
 
-    private void rememberFolder(Path file) {
+    /** Keeps the folder for files of this kind, and for those of a kind that was not used before. */
+    private void rememberFolder(Path file, String extension) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder != null && folder.toString().length() <= Preferences.MAX_VALUE_LENGTH) {
             preferences.put(FOLDER, folder.toString());
+            preferences.put(folderKey(extension), folder.toString());
         }
+    }
+
+    private static String folderKey(String extension) {
+        return FOLDER + " of " + extension;
     }
 
     static Path withExtension(Path file, String extension) {

@@ -81,6 +81,27 @@ class PrintingTest {
         assertThat(cut.lostMm()).isCloseTo(3.5, within(0.01));
     }
 
+    /** As the manual of CUPS, "Options", names them; the other words are those of a printer without scaling. */
+    @Test
+    void findsTheOptionsByWhichCupsScales() {
+        String usual =
+                "copies=1 device-uri=ipp://bench.local/ipp finishings=3 job-hold-until=no-hold media=iso_a4_210x297mm"
+                        + " number-up=1 printer-info='Bench printer' print-scaling=none scaling=100 sides=one-sided";
+        assertThat(CupsDefaults.scalingIn(usual)).isEmpty();
+        assertThat(CupsDefaults.scalingIn("")).isEmpty();
+        for (String option : List.of(
+                "fit-to-page",
+                "fit-to-page=true",
+                "print-scaling=fit",
+                "print-scaling=auto",
+                "scaling=97",
+                "number-up=2")) {
+            assertThat(CupsDefaults.scalingIn(usual.replace("number-up=1 ", "") + " " + option))
+                    .contains(option);
+        }
+        assertThat(CupsDefaults.scalingIn(usual + " fit-to-page=false")).isEmpty();
+    }
+
     /** Pages keep 9 mm free, from which the check must find the same. */
     @Test
     void findsTheInkOfThePages() {

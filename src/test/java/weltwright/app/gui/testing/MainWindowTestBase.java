@@ -3,6 +3,7 @@ package weltwright.app.gui.testing;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.AWTEvent;
 import java.awt.Component;
 import java.awt.Toolkit;
@@ -63,12 +64,18 @@ public abstract class MainWindowTestBase {
 
     public Application application;
 
+    /** Returns by how much everything in the window is larger than usual. */
+    protected float zoomFactor() {
+        return 1;
+    }
+
     @BeforeEach
     void openWindow() {
         VirtualDisplay.assumeThere();
         FailOnThreadViolationRepaintManager.install();
         robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
+            UIScale.setZoomFactor(zoomFactor());
             Theme.LIGHT.install();
             application = new Application(
                     new InMemoryPreferences(),
@@ -87,6 +94,7 @@ public abstract class MainWindowTestBase {
     void closeWindow() {
         if (robot != null) {
             robot.cleanUp();
+            execute(() -> UIScale.setZoomFactor(1));
         }
     }
 
