@@ -190,15 +190,26 @@ public record StockShelf(Path folder) {
      * Reads an outline with flaws from a file of the maker's own.
      *
      * @param file JSON with {@code outline}, a list of pairs in mm, and {@code flaws} and {@code poorer}, lists of such
-     *     lists, which may be missing
+     *     lists, which may be missing; or a drawing ({@link OutlineSvg})
      */
     public static Stock outline(Path file, String name, OptionalDouble thicknessMm) {
-        byte[] json = InputFile.read(file, GREATEST_BYTES, "hide" + ENDING);
+        byte[] bytes = InputFile.read(file, GREATEST_BYTES, "hide" + ENDING);
+        boolean drawing = file.toString().toLowerCase(Locale.ROOT).endsWith(".svg");
         try {
-            return StockJson.State.read(json).stock(name, thicknessMm);
+            return drawing
+                    ? OutlineSvg.read(bytes, name, thicknessMm)
+                    : StockJson.State.read(bytes).stock(name, thicknessMm);
         } catch (IOException | IllegalArgumentException | NullPointerException | IndexOutOfBoundsException e) {
-            throw notStock(file, e);
+            throw drawing ? notDrawing(file, e) : notStock(file, e);
         }
+    }
+
+    private static UserFacingException notDrawing(Path file, Exception cause) {
+        return new UserFacingException(
+                file + " is no drawing of stock that the program can read.",
+                "Give an SVG whose page has its size in mm, with closed polygons or paths of lines and curves and without"
+                        + " transformations.",
+                cause);
     }
 
     private static UserFacingException notStock(Path file, @Nullable Exception cause) {

@@ -2,11 +2,12 @@ package weltwright.layout;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.stream.IntStream;
 import weltwright.layout.search.Budget;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Spacing;
@@ -27,13 +28,9 @@ public final class LeatherLayoutReport {
         double seconds = Double.parseDouble(arguments[0]);
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         List<SheathPieces> jobs = LeatherInstances.jobs();
-        long[] first = firstLayouts(jobs, seed);
-        out.printf(
-                "first layout of one sheath on a panel: %d ms for the first job, then %s ms%n",
-                first[0],
-                IntStream.range(1, first.length)
-                        .mapToObj(i -> Long.toString(first[i]))
-                        .toList());
+        List<String> first = firstLayouts(jobs, seed);
+        out.println("first layout of one sheath on a panel, ms of the clock (ms of the thread), job by job: "
+                + String.join(", ", first));
         out.printf(
                 "%-10s %8s | %8s %8s | %8s %10s %8s%n",
                 "hide", "dm²", "sheaths", "density", "sheaths", "length mm", "density");
@@ -58,21 +55,24 @@ public final class LeatherLayoutReport {
         }
     }
 
-    /** Milliseconds until each job's first layout is told. */
-    private static long[] firstLayouts(List<SheathPieces> jobs, long seed) {
+    /** Times until each job's first layout is told; the first one includes the start of the virtual machine. */
+    private static List<String> firstLayouts(List<SheathPieces> jobs, long seed) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         Stock panel = Stock.panel("panel", 609.6, 304.8, OptionalDouble.empty());
-        long[] millis = new long[jobs.size()];
-        for (int i = 0; i < millis.length; i++) {
-            AtomicLong told = new AtomicLong();
+        List<String> times = new ArrayList<>();
+        for (SheathPieces job : jobs) {
+            List<String> told = new ArrayList<>();
             long start = System.nanoTime();
+            long used = threads.getCurrentThreadCpuTime();
             StockLayout layout = new LeatherLayout(panel, Spacing.USUAL, seed)
                     .shortest(
-                            List.of(jobs.get(i)),
+                            List.of(job),
                             Budget.seconds(2),
-                            better -> told.compareAndSet(0, System.nanoTime() - start));
+                            better -> told.add((System.nanoTime() - start) / 1_000_000 + " ("
+                                    + (threads.getCurrentThreadCpuTime() - used) / 1_000_000 + ")"));
             LayoutCheck.assertSound(layout, Spacing.USUAL);
-            millis[i] = told.get() / 1_000_000;
+            times.add(told.get(0));
         }
-        return millis;
+        return times;
     }
 }
