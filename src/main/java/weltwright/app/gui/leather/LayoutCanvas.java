@@ -155,7 +155,7 @@ final class LayoutCanvas extends DrawingCanvas {
         return new Insets(
                 free.top + UIScale.scale(34),
                 free.left + UIScale.scale(56),
-                free.bottom + UIScale.scale(24),
+                free.bottom + UIScale.scale(40),
                 free.right);
     }
 
@@ -193,6 +193,7 @@ final class LayoutCanvas extends DrawingCanvas {
             g.drawString(emptyText, (getWidth() - metrics.stringWidth(emptyText)) / 2f, getHeight() / 2f);
         } else if (!labels.isEmpty()) {
             AnnotationPainter.paintLabel(g, labels.get(0), LABEL_PX, LABEL_PX);
+            LayoutPainter.paintStretch(g, messages.text("canvas.stretch"), getHeight() - LABEL_PX);
         }
     }
 

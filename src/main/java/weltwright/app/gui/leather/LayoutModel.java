@@ -28,7 +28,7 @@ import weltwright.wording.Messages;
 final class LayoutModel {
     private static final long FIRST_SEED = 1;
 
-    /** Passes of one search: for a dozen sheaths about ten seconds. Chosen by eye. */
+    /** Passes of one search: ten to thirty seconds on a busy computer with two cores. Chosen by eye. */
     static final long STEPS = 600;
 
     /** What the layout is at. */

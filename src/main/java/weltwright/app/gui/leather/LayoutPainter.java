@@ -23,18 +23,17 @@ import weltwright.geometry.Polyline;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.stock.LeatherPiece;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** Paints stock with the pieces on it, in px. Sizes chosen by eye. */
 final class LayoutPainter {
     private static final double DIMENSION_PX = 18;
     private static final double KNOB_PX = 6;
+    private static final float LABEL_PX = 12;
+    private static final float ARROW_PX = 36;
     private static final float LABEL_SCALE = 0.9f;
 
     /** How exactly the middle of the widest part of a piece is found. */
     private static final double INSIDE_MM = 1;
-
-    private static final Messages MESSAGES = Messages.of(LayoutPainter.class);
 
     /** Kept from one painting to the next: a point well inside of each kind of piece takes time to find. */
     private final Map<LeatherPiece, Point> labelPlaces = new HashMap<>();
@@ -52,6 +51,11 @@ final class LayoutPainter {
         Shape stock = toPx.createTransformedShape(drawing.stock());
         g.setColor(ThemeColors.leather());
         g.fill(stock);
+        Shape clip = g.getClip();
+        g.clip(stock);
+        g.setColor(ThemeColors.welt());
+        drawing.poorer().forEach(poorer -> g.fill(toPx.createTransformedShape(poorer)));
+        g.setClip(clip);
         g.setColor(ThemeColors.canvas());
         drawing.flaws().forEach(flaw -> g.fill(toPx.createTransformedShape(flaw)));
         g.setColor(ThemeColors.cutLine());
@@ -84,12 +88,6 @@ final class LayoutPainter {
             g.setStroke(new BasicStroke(
                     UIScale.scale(1.4f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {7, 5}, 0));
             g.draw(new Line2D.Double(x, extent.getMinY(), x, extent.getMaxY()));
-            String text =
-                    MESSAGES.withUnit(unit).text("canvas.used", drawing.layout().usedLengthMm());
-            FontMetrics metrics = g.getFontMetrics();
-            double width = metrics.stringWidth(text);
-            double left = Math.min(x - width / 2, extent.getMaxX() - width);
-            g.drawString(text, (float) left, (float) (extent.getMinY() - metrics.getDescent() - 2));
         }
     }
 
@@ -131,6 +129,23 @@ final class LayoutPainter {
     private static Point inside(LeatherPiece piece) {
         return Point.of(MaximumInscribedCircle.getCenter(piece.outline().polygon(), INSIDE_MM)
                 .getCoordinate());
+    }
+
+    /** Paints an arrow along the direction of least stretch, with its name, at the lower left corner of the canvas. */
+    static void paintStretch(Graphics2D g, String name, double bottom) {
+        double left = UIScale.scale(LABEL_PX);
+        double length = UIScale.scale(ARROW_PX);
+        double head = length / 8;
+        FontMetrics metrics = g.getFontMetrics();
+        double y = bottom - metrics.getHeight() / 2.0;
+        g.setColor(ThemeColors.secondaryText());
+        g.setStroke(AnnotationPainter.roundStroke(1.2f));
+        g.draw(new Line2D.Double(left, y, left + length, y));
+        for (int side : new int[] {-1, 1}) {
+            g.draw(new Line2D.Double(left, y, left + head, y + side * head));
+            g.draw(new Line2D.Double(left + length, y, left + length - head, y + side * head));
+        }
+        g.drawString(name, (float) (left + length + head), (float) (y + metrics.getAscent() / 2.0 - 1));
     }
 
     /** Paints the knob by which the selected piece is turned. */

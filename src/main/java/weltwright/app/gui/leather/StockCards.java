@@ -17,6 +17,8 @@ import weltwright.wording.Messages;
 
 /** The stock on the shelf as cards. A pressed card is chosen for the job; a menu edits or removes it. */
 final class StockCards extends JPanel {
+    private static final String SELECTED = "selectedBackground: mix($Weltwright.accent,$Weltwright.raised,25%)";
+
     private final transient JobModel job;
     private final transient ShelfModel shelf;
     private final transient StockEditor editor;
@@ -65,7 +67,8 @@ final class StockCards extends JPanel {
         JToggleButton card = new JToggleButton();
         card.setName("stock " + item.name());
         card.getAccessibleContext().setAccessibleName(item.name() + ", " + wording.size(item.stock()));
-        card.setToolTipText(item.name());
+        card.setToolTipText(item.name() + ", " + wording.size(item.stock()));
+        card.putClientProperty("FlatLaf.style", SELECTED);
         card.setLayout(new MigLayout(
                 "insets 4 6 4 6, fillx, wrap 2, gapy 1, hidemode 3", "[]10[grow,fill]", "push[][][]push"));
         JLabel name = new JLabel(item.name());

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import org.locationtech.jts.geom.Envelope;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
 
@@ -20,22 +21,32 @@ import weltwright.layout.StockLayout;
  * @param shift from that frame to the drawing's
  * @param stock outline of the stock, in the drawing's frame
  * @param flaws in the drawing's frame
+ * @param poorer leather, in the drawing's frame
  * @param pieces cuts, in the drawing's frame, in the layout's order
  */
-record StockDrawing(StockLayout layout, Point shift, Shape stock, List<Shape> flaws, List<Shape> pieces) {
-    /** Room between two stocks for the sizes of the upper one. */
-    private static final double BETWEEN_SHARE = 0.16;
+record StockDrawing(
+        StockLayout layout, Point shift, Shape stock, List<Shape> flaws, List<Shape> poorer, List<Shape> pieces) {
+    /** Room between two stocks for sizes and labels, as a part of the height of all. Chosen by eye. */
+    private static final double BETWEEN_SHARE = 0.15;
 
     /** The layouts one below the other. */
     static List<StockDrawing> of(List<StockLayout> layouts) {
         List<StockDrawing> drawings = new ArrayList<>();
+        double between = BETWEEN_SHARE
+                * layouts.stream()
+                        .mapToDouble(layout -> extent(layout).getHeight())
+                        .sum();
         double top = 0;
         for (StockLayout layout : layouts) {
-            Envelope extent = layout.stock().outline().polygon().getEnvelopeInternal();
+            Envelope extent = extent(layout);
             drawings.add(of(layout, new Point(-extent.getMinX(), top - extent.getMaxY())));
-            top -= extent.getHeight() + BETWEEN_SHARE * Math.max(extent.getHeight(), extent.getWidth() / 2);
+            top -= extent.getHeight() + between;
         }
         return drawings;
+    }
+
+    private static Envelope extent(StockLayout layout) {
+        return layout.stock().outline().polygon().getEnvelopeInternal();
     }
 
     private static StockDrawing of(StockLayout layout, Point shift) {
@@ -45,10 +56,15 @@ record StockDrawing(StockLayout layout, Point shift, Shape stock, List<Shape> fl
                 shift,
                 move.createTransformedShape(
                         AnnotationPainter.path(layout.stock().outline())),
-                layout.stock().flaws().stream()
-                        .map(flaw -> move.createTransformedShape(AnnotationPainter.path(flaw)))
-                        .toList(),
+                shapes(layout.stock().flaws(), move),
+                shapes(layout.stock().poorer(), move),
                 layout.pieces().stream().map(piece -> shape(piece, shift)).toList());
+    }
+
+    private static List<Shape> shapes(List<Polyline> lines, AffineTransform move) {
+        return lines.stream()
+                .map(line -> move.createTransformedShape(AnnotationPainter.path(line)))
+                .toList();
     }
 
     /** The cut of a piece in the drawing's frame. */

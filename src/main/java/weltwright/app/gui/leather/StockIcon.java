@@ -15,8 +15,8 @@ import weltwright.layout.stock.Stock;
 
 /** A piece of stock drawn small, its direction of least stretch from left to right. Sizes chosen by eye. */
 final class StockIcon implements Icon {
-    private static final int WIDTH_PX = 64;
-    private static final int HEIGHT_PX = 44;
+    private static final int WIDTH_PX = 52;
+    private static final int HEIGHT_PX = 40;
     private static final int MARGIN_PX = 2;
 
     /** A side of this length fills the icon; smaller stock is drawn smaller, but never below a half. */

@@ -160,7 +160,7 @@ class LeatherStageTest extends MainWindowTestBase {
         stopWith(1);
         CuttingPlan before = job().cutting();
 
-        dragPiece(0, new Point(0, 300));
+        dragPiece(0, new Point(0, 600));
 
         assertThat(job().cutting()).isEqualTo(before);
         assertThat(frame.textBox("layout remarks").text()).contains("would lie over something");

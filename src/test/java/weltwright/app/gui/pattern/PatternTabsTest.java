@@ -32,7 +32,7 @@ class PatternTabsTest extends MainWindowTestBase {
 
     @Test
     void cutsTheCrossSectionAtTheLineDraggedAlongTheKnife() {
-        press(KeyEvent.VK_ALT, KeyEvent.VK_6);
+        press(KeyEvent.VK_ALT, KeyEvent.VK_7);
         StationCanvas where = (StationCanvas) robot.finder().findByName("station drawing");
         double begun = cutAtMm();
         press(KeyEvent.VK_SHIFT, KeyEvent.VK_RIGHT);
