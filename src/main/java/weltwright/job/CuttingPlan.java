@@ -1,9 +1,12 @@
 package weltwright.job;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import weltwright.geometry.RigidMotion;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
@@ -54,25 +57,39 @@ public record CuttingPlan(
         }
 
         /**
-         * The pieces of a sheath at these places, for as many sheaths as there are places; empty where the sheath has
+         * The pieces of a sheath that lie on this stock: those whose names occur here.
+         *
+         * @param sheath all its pieces
+         */
+        public SheathPieces part(SheathPieces sheath) {
+            Set<String> names = pieces.stream().map(Placement::piece).collect(Collectors.toSet());
+            return new SheathPieces(
+                    sheath.name(),
+                    sheath.pieces().stream()
+                            .filter(piece -> names.contains(piece.piece().name()))
+                            .toList());
+        }
+
+        /**
+         * The pieces of sheaths at these places, for as many sheaths as there are places; empty where the sheath has
          * other pieces.
          *
-         * @param sheath its pieces that are cut from this stock
+         * @param part its pieces that lie on this stock
          */
-        public Optional<List<PlacedPiece>> placed(SheathPieces sheath) {
-            List<LeatherPiece> each = sheath.pieces();
-            if (each.isEmpty() || pieces.isEmpty() || pieces.size() % each.size() != 0) {
+        public Optional<List<PlacedPiece>> placed(SheathPieces part) {
+            List<LeatherPiece> each = part.pieces();
+            if (each.isEmpty() || pieces.size() % each.size() != 0) {
                 return Optional.empty();
             }
-            PlacedPiece[] placed = new PlacedPiece[pieces.size()];
-            for (int i = 0; i < placed.length; i++) {
-                LeatherPiece piece = each.get(i % each.size());
-                if (!piece.piece().name().equals(pieces.get(i).piece)) {
+            List<PlacedPiece> placed = new ArrayList<>();
+            for (Placement place : pieces) {
+                LeatherPiece piece = each.get(placed.size() % each.size());
+                if (!piece.piece().name().equals(place.piece)) {
                     return Optional.empty();
                 }
-                placed[i] = new PlacedPiece(piece, i / each.size(), pieces.get(i).motion);
+                placed.add(new PlacedPiece(piece, placed.size() / each.size(), place.motion));
             }
-            return Optional.of(List.of(placed));
+            return Optional.of(placed);
         }
     }
 

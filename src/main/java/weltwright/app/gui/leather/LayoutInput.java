@@ -3,14 +3,17 @@ package weltwright.app.gui.leather;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import weltwright.job.CuttingPlan;
 import weltwright.job.ShelvedStock;
 import weltwright.layout.ManualLayout;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
-import weltwright.layout.cost.LeatherPrice;
+import weltwright.layout.cost.LeatherPrices;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.Stock;
@@ -21,20 +24,16 @@ import weltwright.layout.stock.Stock;
  * @param stocks the chosen stock, at least one
  * @param sheath all pieces of one sheath
  * @param count of the sheaths; empty for as many as find room
- * @param price of leather for stock that has none of its own; empty where none is set
+ * @param prices of the leather
  */
 record LayoutInput(
-        List<ShelvedStock> stocks,
-        SheathPieces sheath,
-        OptionalInt count,
-        Spacing spacing,
-        Optional<LeatherPrice> price) {
+        List<ShelvedStock> stocks, SheathPieces sheath, OptionalInt count, Spacing spacing, LeatherPrices prices) {
 
     /** The names of pieces that are of other leather than every chosen stock. */
     List<String> leftOut() {
         return sheath.pieces().stream()
                 .filter(piece -> stocks.stream()
-                        .noneMatch(item -> sheath.suiting(item.stock()).pieces().contains(piece)))
+                        .noneMatch(item -> item.stock().suits(piece.piece().thicknessMm())))
                 .map(piece -> piece.piece().name())
                 .distinct()
                 .toList();
@@ -46,7 +45,6 @@ record LayoutInput(
      */
     Optional<List<ManualLayout>> hand(List<CuttingPlan.HandLayout> byHand) {
         List<ManualLayout> layouts = new ArrayList<>();
-        int sheaths = 0;
         for (CuttingPlan.HandLayout each : byHand) {
             Optional<ManualLayout> layout = stocks.stream()
                     .map(ShelvedStock::stock)
@@ -57,35 +55,25 @@ record LayoutInput(
                 return Optional.empty();
             }
             layouts.add(layout.get());
-            sheaths += layout.get().layout().sheaths().size();
         }
-        boolean asMany = count.isEmpty() || count.getAsInt() == sheaths;
-        return layouts.isEmpty() || !asMany ? Optional.empty() : Optional.of(List.copyOf(layouts));
+        int sheaths = sheaths(layouts.stream().map(ManualLayout::layout).toList());
+        return sheaths == 0 || sheaths != count.orElse(sheaths) ? Optional.empty() : Optional.of(List.copyOf(layouts));
     }
 
     private Optional<ManualLayout> manual(Stock stock, CuttingPlan.HandLayout hand) {
-        SheathPieces suiting = sheath.suiting(stock);
-        Optional<List<PlacedPiece>> placed = hand.placed(suiting);
-        int each = suiting.pieces().size();
+        SheathPieces part = hand.part(sheath);
+        if (!part.equals(part.suiting(stock))) {
+            return Optional.empty();
+        }
+        Optional<List<PlacedPiece>> placed = hand.placed(part);
+        int each = part.pieces().size();
         return placed.flatMap(
-                pieces -> ManualLayout.of(stock, Collections.nCopies(pieces.size() / each, suiting), pieces, spacing));
+                pieces -> ManualLayout.of(stock, Collections.nCopies(pieces.size() / each, part), pieces, spacing));
     }
 
     /** What the leather costs that a layout uses: by its price, or by its area where there is none. */
     double cost(StockLayout layout) {
-        double used = layout.usedAreaMm2();
-        return price(layout.stock().name())
-                .map(each -> each.of(used, layout.stock().usable().getArea()).doubleValue())
-                .orElse(used);
-    }
-
-    /** The price of stock of a name: its own, or else that of the price list. */
-    Optional<LeatherPrice> price(String stock) {
-        return stocks.stream()
-                .filter(item -> item.name().equals(stock))
-                .findFirst()
-                .flatMap(ShelvedStock::price)
-                .or(() -> price.filter(each -> each.amount().signum() > 0));
+        return prices.of(layout).map(Number::doubleValue).orElseGet(layout::usedAreaMm2);
     }
 
     /** Whether layouts are better than others for this input: more sheaths, or as many on less leather. */
@@ -98,7 +86,11 @@ record LayoutInput(
         return layouts.stream().mapToDouble(this::cost).sum();
     }
 
+    /** The number of whole sheaths: parts from leather of several thicknesses make one. */
     static int sheaths(List<StockLayout> layouts) {
-        return layouts.stream().mapToInt(layout -> layout.sheaths().size()).sum();
+        Map<SheathPieces, Long> parts = layouts.stream()
+                .flatMap(layout -> layout.sheaths().stream())
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        return parts.values().stream().mapToInt(Long::intValue).min().orElse(0);
     }
 }

@@ -13,6 +13,7 @@ import weltwright.job.Job;
 import weltwright.job.ShelvedStock;
 import weltwright.layout.ManualLayout;
 import weltwright.layout.StockLayout;
+import weltwright.layout.cost.LeatherPrices;
 import weltwright.layout.cost.PriceList;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.sheath.pattern.Pattern;
@@ -164,7 +165,7 @@ final class LayoutModel {
                                 SheathPieces.of(sheathName(), made, plan().turns()),
                                 plan().count(),
                                 plan().spacing(),
-                                prices.list().map(PriceList::leather)));
+                                new LeatherPrices(shelf.prices(), prices.list().map(PriceList::leather))));
     }
 
     private String sheathName() {

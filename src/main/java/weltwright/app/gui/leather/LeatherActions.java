@@ -1,6 +1,7 @@
 package weltwright.app.gui.leather;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,11 +12,13 @@ import java.util.stream.IntStream;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.io.FileKind;
 import weltwright.io.FileNames;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
+import weltwright.layout.OffcutShape;
 import weltwright.layout.StockLayout;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.stock.Stock;
@@ -23,7 +26,9 @@ import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.layout.LayoutPdf;
 import weltwright.output.layout.QuotePdf;
+import weltwright.output.print.LayoutPagesPdf;
 import weltwright.sheath.pattern.Pattern;
+import weltwright.units.PrintScale;
 import weltwright.wording.Messages;
 
 /** Saves the layout and the quote, and writes down on the shelf what is cut. */
@@ -58,34 +63,41 @@ final class LeatherActions {
         this.savedNotifier = savedNotifier;
     }
 
-    /** Saves the shown layouts, each as a file of its own. */
+    /** Saves an overview of each of the shown layouts, each in a file of its own. */
     void saveLayout() {
-        List<StockLayout> layouts = model.layouts();
-        Job job = model.job();
+        LocalDate day = model.job().begun();
         PaperSize paper = printer.paper();
-        dialogs.chooseSaveFile(
-                        messages.text("layout.title"),
-                        baseName() + "-layout",
-                        messages.text("pdf"),
-                        PDF,
-                        LayoutPdf.KIND)
+        save("layout", LayoutPdf.KIND, (layout, file) -> LayoutPdf.write(layout, day, paper, file));
+    }
+
+    /** Saves each of the shown layouts true to size over pages that are joined, each in a file of its own. */
+    void savePages() {
+        PageHeading heading = heading();
+        PaperSize paper = printer.paper();
+        PrintScale scale = printer.scale();
+        save("pages", LayoutPagesPdf.KIND, (layout, file) -> LayoutPagesPdf.write(layout, heading, paper, scale, file));
+    }
+
+    /** @param key of the messages, and the end of the file's proposed name */
+    private void save(String key, FileKind kind, BiConsumer<StockLayout, Path> writer) {
+        List<StockLayout> layouts = model.layouts();
+        dialogs.chooseSaveFile(messages.text(key + ".title"), baseName() + "-" + key, messages.text("pdf"), PDF, kind)
                 .ifPresent(first -> tasks.submit(
-                        messages.text("layout.saving"),
+                        messages.text(key + ".saving"),
                         () -> {
                             Path file = first;
                             for (StockLayout layout : layouts) {
-                                file = layout.equals(layouts.get(0)) ? first : FileNames.unused(file);
-                                LayoutPdf.write(layout, job.begun(), paper, file);
+                                file = layout.equals(layouts.get(0)) ? first : FileNames.unused(first);
+                                writer.accept(layout, file);
                             }
                             return first;
                         },
-                        file -> savedNotifier.accept(messages.text("layout.saved", file, layouts.size()), file)));
+                        file -> savedNotifier.accept(messages.text(key + ".saved", file, layouts.size()), file)));
     }
 
     /** Saves the quote for one sheath. */
     void saveQuote(Pattern pattern, SheathCost cost) {
-        Job job = model.job();
-        PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
+        PageHeading heading = heading();
         PaperSize paper = printer.paper();
         dialogs.chooseSaveFile(
                         messages.text("quote.title"), baseName() + "-quote", messages.text("pdf"), PDF, QuotePdf.KIND)
@@ -95,12 +107,21 @@ final class LeatherActions {
                         done -> savedNotifier.accept(messages.text("quote.saved", file), file)));
     }
 
+    private PageHeading heading() {
+        Job job = model.job();
+        return new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
+    }
+
     private String baseName() {
         return JobFile.suggestedName(model.job());
     }
 
-    /** Takes what the shown layouts use from the shelf, and puts back what is left of each stock. */
-    void cut() {
+    /**
+     * Takes what the shown layouts use from the shelf, and puts back what is left of each stock.
+     *
+     * @param offcut how what is left is made into one piece
+     */
+    void cut(OffcutShape offcut) {
         List<StockLayout> layouts = model.layouts();
         List<ShelvedStock> stocks = model.input().map(LayoutInput::stocks).orElse(List.of());
         List<Consumer<StockShelf>> undo = new ArrayList<>();
@@ -109,7 +130,7 @@ final class LeatherActions {
         boolean done = shelf.change(items -> {
             for (StockLayout layout : layouts) {
                 String name = layout.stock().name();
-                Optional<Stock> rest = layout.rest();
+                Optional<Stock> rest = layout.rest(offcut);
                 if (rest.isPresent()) {
                     items.cut(rest.get());
                     undo.add(each -> each.undo(name));

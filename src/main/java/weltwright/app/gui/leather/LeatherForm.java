@@ -19,6 +19,7 @@ import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.CuttingPlan;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.layout.OffcutShape;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.StretchRule;
@@ -34,6 +35,8 @@ final class LeatherForm extends FormPanel {
     private final transient PriceListModel prices;
     private final transient LeatherActions actions;
     private final JButton saveLayout;
+    private final JButton savePages;
+    private final JComboBox<ComboBoxItem<OffcutShape>> offcut;
     private final JButton cut;
     private final JButton undoCut;
     private final JButton saveQuote;
@@ -60,6 +63,7 @@ final class LeatherForm extends FormPanel {
         this.prices = prices;
         this.actions = actions;
         saveLayout = button("save layout", "form.save_layout", actions::saveLayout);
+        savePages = button("save layout pages", "form.save_pages", actions::savePages);
         cut = button("cut this", "form.cut", this::cutThis);
         undoCut = button("undo cut", "form.undo_cut", actions::undoCut);
         saveQuote = button("save quote", "form.save_quote", this::saveTheQuote);
@@ -72,8 +76,15 @@ final class LeatherForm extends FormPanel {
         addSheaths(plan);
         addTurns(plan);
         addGaps(plan.nested(CuttingPlan::spacing, CuttingPlan::withSpacing));
+        offcut = ComboBoxItem.create(
+                "offcut",
+                new ComboBoxItem<>(OffcutShape.STRAIGHT, messages.text("offcut.straight")),
+                new ComboBoxItem<>(OffcutShape.RECTANGLE, messages.text("offcut.rectangle")),
+                new ComboBoxItem<>(OffcutShape.OUTLINE, messages.text("offcut.outline")));
+        addRow(messages.text("form.offcut"), (char) 0, offcut, messages.text("form.offcut.tip"));
         JPanel buttons = new JPanel(new MigLayout("insets 6 0 0 0, fillx, wrap 1, gapy 6, hidemode 3", "[grow,fill]"));
         buttons.add(saveLayout);
+        buttons.add(savePages);
         buttons.add(cut);
         buttons.add(undoCut);
         addFullWidth(buttons);
@@ -145,6 +156,7 @@ final class LeatherForm extends FormPanel {
         boolean wasCut = phase == LayoutModel.Phase.CUT;
         noStock.setVisible(shelf.items().isEmpty());
         saveLayout.setEnabled(laidOut);
+        savePages.setEnabled(laidOut);
         cut.setVisible(!wasCut);
         cut.setEnabled(laidOut && phase != LayoutModel.Phase.SEARCHING);
         undoCut.setVisible(wasCut);
@@ -155,11 +167,8 @@ final class LeatherForm extends FormPanel {
     }
 
     private String costText(boolean laidOut, boolean shown) {
-        if (shown && counted.isPresent()) {
-            return model.layouts().size() > 1
-                    ? messages.text(
-                            "form.cost.on", counted.get().layout().stock().name())
-                    : "";
+        if (shown) {
+            return "";
         }
         if (!laidOut) {
             return messages.text("form.cost.none");
@@ -168,7 +177,7 @@ final class LeatherForm extends FormPanel {
     }
 
     private void cutThis() {
-        actions.cut();
+        actions.cut(ComboBoxItem.selected(offcut));
     }
 
     private void saveTheQuote() {

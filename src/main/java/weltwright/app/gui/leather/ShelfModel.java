@@ -1,11 +1,14 @@
 package weltwright.app.gui.leather;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import weltwright.error.UserFacingException;
 import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
+import weltwright.layout.cost.LeatherPrice;
 
 /** The shelf of stock as the window shows it. Used on the event thread only; its files are small. */
 final class ShelfModel {
@@ -13,6 +16,7 @@ final class ShelfModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private final Consumer<String> errorListener;
     private List<ShelvedStock> items = List.of();
+    private Map<String, LeatherPrice> prices = Map.of();
 
     /** @param errorListener receives why something could not be done, for the user */
     ShelfModel(StockShelf shelf, Consumer<String> errorListener) {
@@ -23,6 +27,11 @@ final class ShelfModel {
     /** All stock, sorted by name. */
     List<ShelvedStock> items() {
         return items;
+    }
+
+    /** The prices by area of stock that has one of its own, by its name. */
+    Map<String, LeatherPrice> prices() {
+        return prices;
     }
 
     void addListener(Runnable listener) {
@@ -53,7 +62,11 @@ final class ShelfModel {
             done = false;
         }
         try {
-            items = shelf.items();
+            List<ShelvedStock> read = shelf.items();
+            Map<String, LeatherPrice> byArea = new HashMap<>();
+            read.forEach(item -> shelf.price(item.name()).ifPresent(price -> byArea.put(item.name(), price)));
+            items = read;
+            prices = Map.copyOf(byArea);
         } catch (UserFacingException e) {
             errorListener.accept(e.getMessage());
         }

@@ -46,7 +46,7 @@ public final class PrinterPreferences {
         }
     }
 
-    PrintScale scale() {
+    public PrintScale scale() {
         return new PrintScale(preferences.getDouble(SCALE_X, 1), preferences.getDouble(SCALE_Y, 1));
     }
 
