@@ -112,10 +112,12 @@ final class TiffMetadataStripper {
             kept.main(tag, type, parts);
         } else if (type == TiffWriter.SHORT || type == TiffWriter.LONG) {
             kept.main(tag, type, values(tiff, entry, type));
-        } else {
+        } else if (type < SIZES.length && SIZES[type] == 1) {
             byte[] data = new byte[values(tiff, entry, type).length];
             tiff.get(at(tiff, entry, data.length), data);
             kept.main(tag, type, data);
+        } else {
+            throw new IllegalArgumentException("tag " + tag + " of type " + type);
         }
     }
 

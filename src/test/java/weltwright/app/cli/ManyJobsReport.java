@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -12,21 +13,23 @@ import java.util.stream.Stream;
  * Makes many jobs in one process, one after the other: each is traced from a sample photo, saved with its pattern as
  * PDF, SVG and DXF, opened again, changed, saved and written once more. Prints every 50 jobs what the process holds:
  * heap after a collection, memory of the process (VmRSS), threads and open files. What grows past the first 50 is not
- * given back. Argument: how many jobs. The process's memory and open files are read from /proc, so on Linux only.
+ * given back. Arguments: how many jobs, and photos to take in turn where not the sample photos. The process's memory
+ * and open files are read from /proc, so on Linux only.
  */
 public final class ManyJobsReport {
     private static final int STEP = 50;
-    private static final List<String> PHOTOS = List.of("drop-point", "leaf-blade");
+    private static final List<String> SAMPLES = List.of("sample-images/drop-point.jpg", "sample-images/leaf-blade.jpg");
 
     private ManyJobsReport() {}
 
     /** Runs the report. */
     public static void main(String[] args) throws IOException {
         int jobs = Integer.parseInt(args[0]);
+        List<String> photos = args.length == 1 ? SAMPLES : Arrays.asList(args).subList(1, args.length);
         System.out.println("jobs  heap MB  process MB  threads  open files");
         for (int i = 1; i <= jobs; i++) {
             Path folder = Files.createTempDirectory("many-jobs");
-            makeAndChange(i, folder);
+            makeAndChange(i, Path.of(photos.get(i % photos.size())), folder);
             delete(folder);
             if (i % STEP == 0 || i == jobs || i == 1) {
                 print(i);
@@ -34,18 +37,22 @@ public final class ManyJobsReport {
         }
     }
 
-    private static void makeAndChange(int i, Path folder) {
-        String photo = PHOTOS.get(i % PHOTOS.size());
+    private static void makeAndChange(int i, Path photo, Path folder) {
         CommandLineRun.of(
                         "make",
-                        Path.of("sample-images", photo + ".jpg"),
+                        photo,
                         "--handle-thickness=" + (18 + i % 5) + "mm",
                         "--spine-thickness=3.5mm",
                         "--kind=" + (i % 3 == 0 ? "panels" : "folded"),
                         "-o",
                         folder)
                 .succeeds();
-        CommandLineRun.of("make", folder.resolve(photo + ".wwj"), "--pitch=" + (3 + i % 3) + "mm", "-o", folder)
+        CommandLineRun.of(
+                        "make",
+                        folder.resolve(photo.getFileName().toString().replaceFirst("\\.[^.]*$", ".wwj")),
+                        "--pitch=" + (3 + i % 3) + "mm",
+                        "-o",
+                        folder)
                 .succeeds();
     }
 
