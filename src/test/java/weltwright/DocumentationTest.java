@@ -57,7 +57,7 @@ class DocumentationTest {
 
     private static List<Path> documents() throws IOException {
         List<Path> documents = new ArrayList<>(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
-        try (Stream<Path> site = Files.list(SITE)) {
+        try (Stream<Path> site = Files.walk(SITE)) {
             site.filter(path -> path.toString().endsWith(".md")).forEach(documents::add);
         }
         return documents;

@@ -45,7 +45,7 @@ import weltwright.wording.Messages;
 public final class BenchPanel extends JPanel {
     private static final float WINDOW_TEXT_SCALE = 1.25f;
     private static final float SCREEN_TEXT_SCALE = 1.9f;
-    private static final double TABLE_SHARE = 0.68;
+    private static final double TABLE_SHARE = 0.74;
     private static final int WIDE_PX = 900;
 
     private final transient Messages messages = Messages.of(BenchPanel.class);
@@ -115,14 +115,10 @@ public final class BenchPanel extends JPanel {
         screen.ifPresentOrElse(this::leaveFullScreen, this::enterFullScreen);
     }
 
-    /** Puts the pieces beside the table where both have room, else beneath it. */
+    /** Fits the size of the text to the width, so that the pieces have room beside the table. */
     private void arrange() {
-        boolean wide = getWidth() >= UIScale.scale(WIDE_PX);
-        int orientation = wide ? JSplitPane.HORIZONTAL_SPLIT : JSplitPane.VERTICAL_SPLIT;
-        if (content.getOrientation() != orientation && screen.isEmpty()) {
-            content.setOrientation(orientation);
-        }
         if (screen.isEmpty()) {
+            table.setTextScale(getWidth() >= UIScale.scale(WIDE_PX) ? WINDOW_TEXT_SCALE : 1);
             content.setDividerLocation(TABLE_SHARE);
         }
     }
@@ -148,7 +144,6 @@ public final class BenchPanel extends JPanel {
         bind(dialog.getRootPane(), "ESCAPE", () -> leaveFullScreen(dialog));
         dialog.setBounds(bounds);
         screen = Optional.of(dialog);
-        content.setOrientation(JSplitPane.HORIZONTAL_SPLIT);
         table.setTextScale(SCREEN_TEXT_SCALE);
         update();
         dialog.setVisible(true);
@@ -160,7 +155,6 @@ public final class BenchPanel extends JPanel {
         screen = Optional.empty();
         add(content); // leaves the dialog
         dialog.dispose();
-        table.setTextScale(WINDOW_TEXT_SCALE);
         revalidate();
         arrange();
         update();

@@ -44,7 +44,7 @@ final class WorkTable extends JTable {
     };
     private static final int[] WIDTHS = {34, 40, 390, 140, 150, 110};
     /** Wide enough for the longest word of each column. */
-    private static final int[] LEAST_WIDTHS = {34, 40, 150, 92, 92, 84};
+    private static final int[] LEAST_WIDTHS = {34, 36, 140, 84, 84, 72};
 
     private static final int DONE = 0;
     private static final int NUMBER = 1;
@@ -241,7 +241,8 @@ final class WorkTable extends JTable {
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focused, int row, int column) {
             BenchModel.Step step = steps.shown.get(row);
-            text.showText(value.toString());
+            text.showText(column == DONE ? "" : value.toString()); // the box is painted
+            text.getAccessibleContext().setAccessibleName(value.toString());
             text.setVisible(true);
             Font font = UIManager.getFont("Label.font");
             text.setFont(font.deriveFont(font.getSize2D() * textScale));

@@ -56,6 +56,9 @@ record StageProgress(StageState state, String reason) {
         if (!now.patternError().isEmpty()) {
             return new StageProgress(StageState.STOPPED, now.patternError());
         }
+        if (stage == WorkflowStage.BENCH && !job.workDone().isEmpty()) {
+            return new StageProgress(StageState.WORKING, "");
+        }
         if (stage != WorkflowStage.SHEATH) {
             return new StageProgress(StageState.OPEN, "");
         }

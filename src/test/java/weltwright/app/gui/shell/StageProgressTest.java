@@ -1,0 +1,27 @@
+package weltwright.app.gui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import weltwright.app.gui.model.WorkflowStage;
+import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.job.Job;
+
+/** How far a stage is. */
+class StageProgressTest {
+
+    @Test
+    void theBenchIsBeingWorkedAtOnceAStepIsTickedOff() {
+        Job job = OutlinedJobs.outlined();
+        assertThat(bench(job).state()).isEqualTo(StageState.OPEN);
+        Job begun = job.withWorkDone("prepare/cut/body", Optional.of(LocalDateTime.of(2027, 3, 2, 10, 0)));
+        assertThat(bench(begun).state()).isEqualTo(StageState.WORKING);
+        assertThat(bench(OutlinedJobs.empty()).reason()).contains("Waits for the outline");
+    }
+
+    private static StageProgress bench(Job job) {
+        return StageProgress.of(job, WorkflowStage.BENCH, NextStepPrompt.Circumstances.NONE, false);
+    }
+}
