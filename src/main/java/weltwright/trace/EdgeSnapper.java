@@ -29,7 +29,7 @@ public final class EdgeSnapper {
     /** Standard deviation of the smoothing of a stroke against the tremor of a hand; chosen by eye. */
     private static final double DRAWN_SIGMA_MM = 0.6;
 
-    /** Clarity below which an edge is weak; chosen by eye. */
+    /** Certainty below which an edge is weak; chosen by eye. */
     private static final double WEAK = 0.4;
 
     /** Greatest length of a weak stretch that a straight line bridges; chosen by eye. */
@@ -110,9 +110,9 @@ public final class EdgeSnapper {
         List<EdgePoint> kept = new ArrayList<>();
         int from = 0;
         while (from < edge.size()) {
-            boolean weak = edge.get(from).clarity() < WEAK;
+            boolean weak = edge.get(from).certainty() < WEAK;
             int to = from + 1;
-            while (to < edge.size() && edge.get(to).clarity() < WEAK == weak) {
+            while (to < edge.size() && edge.get(to).certainty() < WEAK == weak) {
                 to++;
             }
             if (!weak || from == 0 || to == edge.size() || (to - from) * KnifeEdgeFollower.STEP_MM > BRIDGED_MM) {

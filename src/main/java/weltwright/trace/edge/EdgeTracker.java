@@ -131,7 +131,6 @@ public final class EdgeTracker {
             double lineEnd = lines[i].endAt(path[i]);
             edge.add(new EdgePoint(
                     band.pixel(i, outwards),
-                    Math.max(lineEnd, clear / Math.max(NOISE, strong - NOISE)),
                     Math.max(lineEnd, clear / Math.max(NOISE, Math.min(strong, CERTAIN) - NOISE))));
         }
         return edge;

@@ -229,7 +229,7 @@ public final class SilhouetteBuilder {
             RigidMotion axis,
             boolean frontMissing) {
         double[] weight = points.stream()
-                .mapToDouble(point -> Math.pow(Math.min(1, point.clarity()), 2))
+                .mapToDouble(point -> Math.pow(Math.min(1, point.certainty()), 2))
                 .toArray();
         TreeSet<Integer> corners = new TreeSet<>(new CornerFinder(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
