@@ -21,6 +21,7 @@ public enum GuidePage {
     PHOTO,
     OUTLINE,
     SHEATH,
+    LEATHER,
     PRINTING,
     BENCH,
     KEYS,

@@ -31,14 +31,13 @@ final class StockWording {
         return stock.flaws().isEmpty() && outline.getArea() > RECTANGLE_SHARE * extent.getArea();
     }
 
-    /** "610 × 305 mm, 3 mm thick". */
+    /** "610 × 305 mm · 3.0 mm": the extent, and the thickness if it is known. */
     String size(Stock stock) {
         Envelope extent = stock.outline().polygon().getEnvelopeInternal();
         String sides = unit.figures(extent.getWidth(), 0) + " × " + unit.format(extent.getHeight(), 0);
-        String shape = isPanel(stock) ? sides : messages.text("stock.within", sides);
         return stock.thicknessMm().isPresent()
-                ? messages.text("stock.thick", shape, stock.thicknessMm().getAsDouble())
-                : shape;
+                ? messages.text("stock.thick", sides, stock.thicknessMm().getAsDouble())
+                : sides;
     }
 
     /** Kind and price, as far as they are known. */

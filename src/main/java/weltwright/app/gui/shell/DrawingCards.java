@@ -102,7 +102,8 @@ final class DrawingCards extends JPanel {
             case FIRST_STEPS -> GuidePage.WAY;
             case PHOTO -> GuidePage.PHOTO;
             case OUTLINE -> GuidePage.OUTLINE;
-            case PATTERN, LEATHER -> GuidePage.SHEATH;
+            case PATTERN -> GuidePage.SHEATH;
+            case LEATHER -> GuidePage.LEATHER;
             case PAPER -> GuidePage.PRINTING;
             case BENCH -> GuidePage.BENCH;
         };

@@ -26,6 +26,7 @@ class HelpTest extends MainWindowTestBase {
         open(OutlinedJobs.outlined());
         assertThat(page(WorkflowStage.KNIFE, text)).contains(GuidePage.OUTLINE.title(), "caliper");
         assertThat(page(WorkflowStage.SHEATH, text)).contains(GuidePage.SHEATH.title());
+        assertThat(page(WorkflowStage.LEATHER, text)).contains(GuidePage.LEATHER.title(), "The shelf");
         assertThat(page(WorkflowStage.PAPER, text)).contains(GuidePage.PRINTING.title(), "50 mm square");
         assertThat(page(WorkflowStage.BENCH, text)).contains(GuidePage.BENCH.title(), "Space bar");
         robot.focus(text);
