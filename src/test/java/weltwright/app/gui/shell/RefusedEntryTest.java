@@ -37,7 +37,7 @@ class RefusedEntryTest extends MainWindowTestBase {
         type("leather thickness", "3.2 mm");
         awaitPattern();
         assertThat(pattern().pieces().get(0).thicknessMm()).isCloseTo(3.2, within(1e-9));
-        frame.button("onward").requireText("To the paper");
+        frame.button("onward").requireText("To the leather");
     }
 
     @ParameterizedTest
