@@ -19,6 +19,7 @@ import weltwright.knife.CrossSection;
 import weltwright.sheath.planform.SectionDimensions;
 import weltwright.sheath.planform.SectionLeather;
 import weltwright.sheath.planform.SheathSection;
+import weltwright.units.MeasureUnit;
 
 /**
  * Shows the cross-section of the sewn sheath at the station, seen from the throat, with its dimensions. The edge is at
@@ -83,6 +84,11 @@ final class CrossSectionCanvas extends DrawingCanvas {
                         .map(dimensions -> String.join(", ", describe(dimensions, displayUnit)))
                         .orElse("No pattern yet"));
         repaint();
+    }
+
+    @Override
+    protected Optional<MeasureUnit> rulerUnit() {
+        return Optional.of(displayUnit.unit());
     }
 
     @Override

@@ -16,6 +16,8 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -27,22 +29,30 @@ import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
+import weltwright.units.LengthUnit;
+import weltwright.units.MeasureUnit;
 
 /**
- * A component that shows a drawing in mm, y up, and that can be zoomed (wheel, + and −), panned (drag, or Ctrl and
- * arrow keys) and zoomed to fit (0 or a double click). It fits the drawing again at each change of its size until the
- * user zooms or pans. While something is dragged, the drawing keeps its place on the screen, even where the component
- * is moved or resized by its layout.
+ * A component that shows a drawing in mm, y up, and that can be zoomed (wheel or pinch, + and −), panned (drag with the
+ * middle button or beside what can be dragged, wheel with Shift, arrow keys, also with Ctrl) and zoomed to fit (0 or a
+ * double click). It shows its zoom and, where it has a unit, rulers and a measuring tape (L). It fits the drawing again
+ * at each change of its size until the user zooms or pans. While something is dragged, the drawing keeps its place on
+ * the screen, even where the component is moved or resized by its layout.
  */
 public abstract class DrawingCanvas extends JComponent {
     // The zoom factor and the sizes in px at 96 dpi are chosen by eye.
     private static final double ZOOM_STEP = 1.25;
     private static final int MARGIN_PX = 28;
     private static final float HIT_RADIUS_PX = 12;
-    private static final int KEY_PAN_PX = 60;
+    protected static final int KEY_PAN_PX = 60;
+    private static final int WHEEL_PAN_PX = 40;
+    private static final float ZOOM_AWAY_PX = 8;
 
     private Viewport viewport = new Viewport(1, new Point(0, 0), 1, 1);
+    private final MeasuringTape tape = new MeasuringTape();
+    private final List<Runnable> tapeListeners = new ArrayList<>();
     private boolean fitted = true;
+    private Optional<Point> mousePx = Optional.empty();
     /**
      * Location of the component on the screen when the drag began or the viewport was last updated; empty without a
      * drag.
@@ -85,6 +95,11 @@ public abstract class DrawingCanvas extends JComponent {
             bindKey(key, () -> zoom(1 / ZOOM_STEP));
         }
         bindKey("typed 0", this::zoomToFit);
+        bindKey("pressed L", () -> setTapeInHand(!tape.isInHand()));
+        bindKey("LEFT", () -> pan(KEY_PAN_PX, 0));
+        bindKey("RIGHT", () -> pan(-KEY_PAN_PX, 0));
+        bindKey("UP", () -> pan(0, KEY_PAN_PX));
+        bindKey("DOWN", () -> pan(0, -KEY_PAN_PX));
         bindKey("ctrl LEFT", () -> pan(KEY_PAN_PX, 0));
         bindKey("ctrl RIGHT", () -> pan(-KEY_PAN_PX, 0));
         bindKey("ctrl UP", () -> pan(0, KEY_PAN_PX));
@@ -97,7 +112,44 @@ public abstract class DrawingCanvas extends JComponent {
     /** Returns the margins in px that stay free where the drawing is zoomed to fit. */
     protected Insets margins() {
         int margin = UIScale.scale(MARGIN_PX);
-        return new Insets(margin, margin, margin, margin);
+        return new Insets(margin + rulerPx(), margin + rulerPx(), margin, margin);
+    }
+
+    /** Returns the unit of the rulers and of the tape; empty where the drawing is not to scale and has none. */
+    protected Optional<MeasureUnit> rulerUnit() {
+        return Optional.empty();
+    }
+
+    /** Returns the width of the rulers at the upper and the left side in px; 0 where there are none. */
+    protected final int rulerPx() {
+        return rulerUnit().isPresent() ? RulerPainter.widthPx() : 0;
+    }
+
+    /** Returns the zoom as it is shown: 1 where the drawing is true to size on the screen. */
+    protected double zoomShown() {
+        return viewport.pxPerMm() * LengthUnit.INCH.inMm() / getToolkit().getScreenResolution();
+    }
+
+    /** Returns whether the mouse draws the measuring tape. */
+    public final boolean isTapeInHand() {
+        return tape.isInHand();
+    }
+
+    /** Takes the measuring tape in hand or puts it away, in a drawing that is to scale. */
+    public final void setTapeInHand(boolean wanted) {
+        tape.setInHand(wanted && rulerUnit().isPresent());
+        List.copyOf(tapeListeners).forEach(Runnable::run);
+        repaint();
+    }
+
+    /** Returns what the tape measures, in mm; empty before it was drawn. */
+    final Optional<Double> tapeMm() {
+        return tape.lengthMm();
+    }
+
+    /** Adds a listener that is called whenever the tape was taken in hand or put away. */
+    public final void addTapeListener(Runnable listener) {
+        tapeListeners.add(listener);
     }
 
     /**
@@ -216,11 +268,26 @@ public abstract class DrawingCanvas extends JComponent {
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setFont(UIManager.getFont("Label.font"));
         paintDrawing(g, viewport);
+        rulerUnit().ifPresent(unit -> {
+            tape.paint(g, viewport, unit);
+            new RulerPainter(g, viewport, unit).paint(mousePx);
+            g.setFont(UIManager.getFont("Label.font"));
+        });
+        paintZoom(g);
         if (isFocusOwner()) {
             g.setColor(UIManager.getColor("Component.focusColor"));
             g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
         }
         g.dispose();
+    }
+
+    private void paintZoom(Graphics2D g) {
+        if (extent().isPresent()) {
+            String zoom = Math.round(100 * zoomShown()) + " %";
+            double width = g.getFontMetrics().stringWidth(zoom);
+            double away = UIScale.scale(ZOOM_AWAY_PX);
+            AnnotationPainter.paintLabel(g, zoom, getWidth() - width - 2 * away, rulerPx() + away);
+        }
     }
 
     private void updateViewport() {
@@ -248,7 +315,8 @@ public abstract class DrawingCanvas extends JComponent {
         setViewport(viewport.zoomed(factor, new Point(getWidth() / 2.0, getHeight() / 2.0)));
     }
 
-    private void pan(double rightPx, double downPx) {
+    /** Moves the drawing. */
+    protected final void pan(double rightPx, double downPx) {
         setViewport(viewport.panned(rightPx, downPx));
     }
 
@@ -269,7 +337,12 @@ public abstract class DrawingCanvas extends JComponent {
                 showPopupMenu(viewport.toMm(lastPx));
                 return;
             }
-            if (e.getButton() == MouseEvent.BUTTON1 && beginDrag(viewport.toMm(lastPx), hitRadiusMm())) {
+            if (e.getButton() != MouseEvent.BUTTON1) {
+                return;
+            }
+            if (tape.isInHand()) {
+                tape.begin(viewport.toMm(lastPx));
+            } else if (beginDrag(viewport.toMm(lastPx), hitRadiusMm())) {
                 dragOrigin = Optional.of(getLocationOnScreen());
             }
             repaint();
@@ -278,7 +351,11 @@ public abstract class DrawingCanvas extends JComponent {
         @Override
         public void mouseDragged(MouseEvent e) {
             Point position = px(e);
-            if (dragOrigin.isPresent()) {
+            mousePx = Optional.of(position);
+            if (tape.isDrawing()) {
+                tape.drawTo(viewport.toMm(position));
+                repaint();
+            } else if (dragOrigin.isPresent()) {
                 dragTo(viewport.toMm(position));
                 repaint();
             } else if (lastPx != null) {
@@ -289,6 +366,7 @@ public abstract class DrawingCanvas extends JComponent {
 
         @Override
         public void mouseReleased(MouseEvent e) {
+            tape.end();
             if (e.isPopupTrigger()) {
                 showPopupMenu(viewport.toMm(px(e)));
             } else if (dragOrigin.isPresent()) {
@@ -311,12 +389,35 @@ public abstract class DrawingCanvas extends JComponent {
             Point mm = viewport.toMm(px(e));
             mouseMovedTo(mm);
             boolean draggable = isDraggableAt(mm, hitRadiusMm());
-            setCursor(Cursor.getPredefinedCursor(draggable ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+            setCursor(Cursor.getPredefinedCursor(
+                    tape.isInHand()
+                            ? Cursor.CROSSHAIR_CURSOR
+                            : draggable ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+            showMouseAt(Optional.of(px(e)));
+        }
+
+        @Override
+        public void mouseExited(MouseEvent e) {
+            showMouseAt(Optional.empty());
+        }
+
+        /** Moves the pointers of the rulers. */
+        private void showMouseAt(Optional<Point> px) {
+            mousePx = px;
+            int width = rulerPx();
+            if (width > 0) {
+                repaint(0, 0, getWidth(), width + 1);
+                repaint(0, 0, width + 1, getHeight());
+            }
         }
 
         @Override
         public void mouseWheelMoved(MouseWheelEvent e) {
-            setViewport(viewport.zoomed(Math.pow(ZOOM_STEP, -e.getPreciseWheelRotation()), px(e)));
+            if (e.isShiftDown()) {
+                pan(-e.getPreciseWheelRotation() * UIScale.scale(WHEEL_PAN_PX), 0);
+            } else {
+                setViewport(viewport.zoomed(Math.pow(ZOOM_STEP, -e.getPreciseWheelRotation()), px(e)));
+            }
         }
 
         private static Point px(MouseEvent e) {

@@ -9,10 +9,12 @@ import java.util.Optional;
 import javax.swing.JPopupMenu;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.drawing.LoupePainter;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.photo.BackgroundImage;
+import weltwright.app.gui.photo.BackgroundLayer;
 import weltwright.app.gui.photo.GroundLinesLayer;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -23,6 +25,8 @@ import weltwright.knife.MovableNode;
 import weltwright.knife.MovablePoint;
 import weltwright.knife.Silhouette;
 import weltwright.trace.outline.UncertainStretch;
+import weltwright.units.MeasureUnit;
+import weltwright.wording.Messages;
 
 /**
  * Shows the outline over the photo and edits it with the mouse and the keys: moves landmarks, moves, adds and removes
@@ -45,6 +49,9 @@ public final class OutlineCanvas extends DrawingCanvas {
     /** Less is not worth a word. */
     private static final double LEAST_SHARE = 0.005;
 
+    private static final int NOTICE_AWAY_PX = 10;
+    private static final Messages TEXTS = Messages.of(OutlineCanvas.class);
+
     private final JobModel model;
     private final RedrawStroke redrawStroke;
     private final MarkBrush brush;
@@ -53,7 +60,11 @@ public final class OutlineCanvas extends DrawingCanvas {
     private final UncertainStretchTour tour;
     private final GroundLinesLayer groundLayer;
     private final List<Runnable> listeners = new ArrayList<>();
-    private Optional<BackgroundImage> backgroundImage = Optional.empty();
+    private final BackgroundLayer background = new BackgroundLayer();
+    private final LayerOpacity opacity = new LayerOpacity();
+    private Optional<Silhouette> last = Optional.empty();
+    private Optional<Silhouette> beforeLast = Optional.empty();
+    private boolean showingBefore;
     private Optional<Silhouette> preview = Optional.empty();
     private Optional<MovablePoint> selection = Optional.empty();
     private OutlineTool tool = OutlineTool.MARKS;
@@ -71,10 +82,11 @@ public final class OutlineCanvas extends DrawingCanvas {
         getAccessibleContext().setAccessibleName("Outline over the photo");
         getAccessibleContext()
                 .setAccessibleDescription(
-                        "M, P, R, W, I, O: marks, points, redraw, width, brushes for knife and not knife. N: next place that the trace was not sure of.");
+                        "M, P, R, W, I, O: marks, points, redraw, width, brushes for knife and not knife. L: tape. V held: as it was before the last change. N: next place that the trace was not sure of.");
         OutlineKeyBindings.install(this);
         model.subscribe(() -> {
             preview = Optional.empty();
+            rememberBefore();
             selectedNode()
                     .filter(node -> node.index() >= nodeEditor.nodes().size())
                     .ifPresent(gone -> selection = Optional.empty());
@@ -113,7 +125,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     }
 
     public void setBackgroundImage(Optional<BackgroundImage> image) {
-        backgroundImage = image;
+        background.setImage(image);
         contentChanged();
     }
 
@@ -185,33 +197,83 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return backgroundImage
-                .map(BackgroundImage::extent)
+        return background
+                .extent()
                 .or(() -> preview.or(() -> model.job().silhouette())
                         .map(s -> AnnotationPainter.path(s.outline().sampled(1)).getBounds2D()));
     }
 
-    @Override
-    protected void paintDrawing(Graphics2D g, Viewport viewport) {
-        backgroundImage.ifPresent(p -> p.paint(g, viewport));
-        backgroundImage.ifPresent(p -> groundLayer.paint(g, viewport, p));
-        silhouette().ifPresent(s -> paint(new OutlinePainter(g, viewport, getWidth(), getHeight(), model.unit()), s));
-        if (!withheld.isEmpty()) {
-            AnnotationPainter.paintLabel(g, "No outline while an entry is refused", 12, 12);
+    LayerOpacity opacity() {
+        return opacity;
+    }
+
+    /** Keeps the silhouette before the last change of it, such as an edit, an undo or another trace. */
+    private void rememberBefore() {
+        Optional<Silhouette> now = model.job().silhouette();
+        if (!now.equals(last)) {
+            beforeLast = last;
+            last = now;
         }
     }
 
-    private void paint(OutlinePainter painter, Silhouette s) {
-        Polyline curve = s.outline().sampled(STEP_MM);
-        model.job()
-                .unsure()
-                .forEach(u -> painter.paintUncertainStretch(
-                        u.along(curve), tour.current().equals(Optional.of(u))));
-        painter.paintOutline(s);
-        model.job().calipers().forEach(caliper -> painter.paintCaliper(caliper, s));
-        if (tool == OutlineTool.WIDTH) {
-            widthProbe.paint(painter, s);
+    /** Shows the outline as it was before its last change, while that is wanted. */
+    void showBefore(boolean wanted) {
+        showingBefore = wanted && beforeLast.isPresent();
+        repaint();
+    }
+
+    @Override
+    protected Optional<MeasureUnit> rulerUnit() {
+        return Optional.of(model.unit());
+    }
+
+    @Override
+    protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        paintPhoto(g, viewport);
+        silhouette().ifPresent(s -> paint(g, viewport, s));
+        if (showingBefore) {
+            paintNotice(g, TEXTS.text("before"));
+        } else if (!withheld.isEmpty()) {
+            paintNotice(g, TEXTS.text("no-outline"));
         }
+        if (preview.isPresent()) {
+            selection.ifPresent(
+                    point -> LoupePainter.paint(g, viewport, point.of(preview.orElseThrow()), this::paintMagnified));
+        }
+    }
+
+    private void paintNotice(Graphics2D g, String text) {
+        double away = rulerPx() + NOTICE_AWAY_PX;
+        AnnotationPainter.paintLabel(g, text, away, away);
+    }
+
+    private void paintPhoto(Graphics2D g, Viewport viewport) {
+        Graphics2D photo = opacity.on(g, LayerOpacity.Layer.PHOTO);
+        background.paint(photo, viewport);
+        background.image().ifPresent(image -> groundLayer.paint(photo, viewport, image, rulerPx()));
+        photo.dispose();
+    }
+
+    private void paintMagnified(Graphics2D g, Viewport viewport) {
+        background.image().ifPresent(image -> image.paint(g, viewport));
+        silhouette().ifPresent(s -> painter(g, viewport).paintOutline(s));
+    }
+
+    private OutlinePainter painter(Graphics2D g, Viewport viewport) {
+        return new OutlinePainter(g, viewport, getWidth(), getHeight(), model.unit());
+    }
+
+    private void paint(Graphics2D g, Viewport viewport, Silhouette s) {
+        Graphics2D lines = opacity.on(g, LayerOpacity.Layer.OUTLINE);
+        OutlinePainter painter = painter(lines, viewport);
+        if (!model.job().unsure().isEmpty()) {
+            Polyline curve = s.outline().sampled(STEP_MM);
+            model.job()
+                    .unsure()
+                    .forEach(u -> painter.paintUncertainStretch(
+                            u.along(curve), tour.current().equals(Optional.of(u))));
+        }
+        painter.paintOutline(s);
         if (tool == OutlineTool.POINTS) {
             List<OutlineNode> nodes = s.outline().nodes();
             for (int i = 0; i < nodes.size(); i++) {
@@ -225,7 +287,15 @@ public final class OutlineCanvas extends DrawingCanvas {
         for (MovableLandmark landmark : MovableLandmark.on(s)) {
             painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
         }
-        painter.paintLegend(accuracyText());
+        painter.paintLegend(rulerPx(), accuracyText());
+        lines.dispose();
+        Graphics2D sizes = opacity.on(g, LayerOpacity.Layer.DIMENSIONS);
+        OutlinePainter sizePainter = painter(sizes, viewport);
+        model.job().calipers().forEach(caliper -> sizePainter.paintCaliper(caliper, s));
+        if (tool == OutlineTool.WIDTH) {
+            widthProbe.paint(sizePainter, s);
+        }
+        sizes.dispose();
     }
 
     /** Returns the error of the outline with all that is known, for the user; empty for one that was not traced. */
@@ -319,6 +389,9 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     /** Returns the silhouette to draw: that of the drag, else that of the job. */
     Optional<Silhouette> silhouette() {
+        if (showingBefore) {
+            return beforeLast;
+        }
         return withheld.isEmpty() ? preview.or(() -> model.job().silhouette()) : Optional.empty();
     }
 
@@ -385,6 +458,9 @@ public final class OutlineCanvas extends DrawingCanvas {
             nodeEditor.edit("nudge " + landmark, s -> landmark.nudged(s, mm));
         } else {
             double mm = far ? FAR_POINT_NUDGE_MM : POINT_NUDGE_MM;
+            if (selection.isEmpty()) {
+                pan(-right * KEY_PAN_PX, up * KEY_PAN_PX);
+            }
             selectedNode()
                     .ifPresent(node -> nodeEditor.edit(
                             "nudge " + node, s -> node.pulled(s, node.of(s).plus(new Point(right * mm, up * mm)))));

@@ -41,6 +41,8 @@ final class OutlineKeyBindings {
         canvas.bindKey("BACK_SPACE", canvas::delete);
         canvas.bindKey("pressed C", () -> canvas.selectedNode().ifPresent(editor::toggleCorner));
         canvas.bindKey("pressed E", canvas::snapToEdge);
+        canvas.bindKey("pressed V", () -> canvas.showBefore(true));
+        canvas.bindKey("released V", () -> canvas.showBefore(false));
         canvas.bindKey("pressed N", () -> canvas.showUncertainStretch(1));
         canvas.bindKey("shift N", () -> canvas.showUncertainStretch(-1));
         canvas.bindKey("pressed Y", canvas::acceptStretch);

@@ -28,6 +28,7 @@ final class OutlinePainter {
     // Chosen by eye.
     private static final double STEP_MM = 0.25;
     private static final double DIMENSION_OFFSET_MM = 7;
+    private static final double LEGEND_AWAY_PX = 12;
     private static final float BRUSH_PX = 12;
     private static final int BRUSH_ALPHA = 120;
     private static final float MARK_ARM_PX = 4;
@@ -201,10 +202,14 @@ final class OutlinePainter {
         AnnotationPainter.paintLabel(g, text, x, middle.y() - metrics.getHeight() / 2.0, color);
     }
 
-    /** Paints the meaning of the colours and a text on the accuracy, which may be empty. */
-    void paintLegend(String accuracy) {
+    /**
+     * Paints the meaning of the colours and a text on the accuracy, which may be empty.
+     *
+     * @param rulerPx width of the ruler at the left
+     */
+    void paintLegend(int rulerPx, String accuracy) {
         double y = height - g.getFontMetrics().getHeight() - 14.0;
-        double x = 12;
+        double x = rulerPx + LEGEND_AWAY_PX;
         x = AnnotationPainter.paintLabel(g, "edge", x, y, ThemeColors.edgeOverlay()) + 6;
         x = AnnotationPainter.paintLabel(g, "spine", x, y, ThemeColors.spineOverlay()) + 6;
         x = AnnotationPainter.paintLabel(g, "handle", x, y, ThemeColors.handleOverlay()) + 18;

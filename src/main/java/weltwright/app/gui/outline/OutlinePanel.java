@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import javax.swing.AbstractButton;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.drawing.TapeButton;
 import weltwright.app.gui.finding.Finding;
 import weltwright.app.gui.finding.FindingList;
 import weltwright.app.gui.finding.FindingsPanel;
@@ -78,7 +80,14 @@ public final class OutlinePanel extends JPanel {
             canvas.groundLayer().setShown(groundButton.isSelected());
             canvas.groundChanged();
         });
+        TapeButton tape = new TapeButton(List.of(canvas), () -> canvas);
+        LayersButton layers = new LayersButton(canvas.opacity(), canvas::repaint);
+        for (AbstractButton button : List.of(tape, layers, groundButton, nextButton, acceptButton)) {
+            button.putClientProperty("FlatLaf.style", "margin: 2,8,2,8");
+        }
+        toolBar.add(tape, "gapleft 8");
         toolBar.add(new JLabel(), "pushx");
+        toolBar.add(layers);
         toolBar.add(groundButton);
         toolBar.add(nextButton);
         toolBar.add(acceptButton);

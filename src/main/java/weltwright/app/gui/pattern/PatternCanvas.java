@@ -124,6 +124,11 @@ final class PatternCanvas extends DrawingCanvas {
     }
 
     @Override
+    protected Optional<MeasureUnit> rulerUnit() {
+        return Optional.of(unit);
+    }
+
+    @Override
     protected Optional<Rectangle2D> extent() {
         return rowLayout().map(PieceRowLayout::extent);
     }
@@ -147,7 +152,7 @@ final class PatternCanvas extends DrawingCanvas {
             paintLegend(g, paintScaleBar(g, viewport));
         });
         if (computing) {
-            AnnotationPainter.paintLabel(g, "drawing…", 12, 12);
+            AnnotationPainter.paintLabel(g, "drawing…", rulerPx() + 12.0, rulerPx() + 12.0);
         }
     }
 
@@ -192,14 +197,15 @@ final class PatternCanvas extends DrawingCanvas {
     /** Paints a scale bar of 50 mm or 2 in and returns x of its right end in px. */
     private double paintScaleBar(Graphics2D g, Viewport viewport) {
         double lengthMm = unit == MeasureUnit.INCH ? RULER_IN * LengthUnit.INCH.inMm() : RULER_MM;
-        double end = MARGIN_PX + lengthMm * viewport.pxPerMm();
+        double from = rulerPx() + MARGIN_PX;
+        double end = from + lengthMm * viewport.pxPerMm();
         double y = getHeight() - MARGIN_PX;
         g.setColor(ThemeColors.text());
         g.setStroke(AnnotationPainter.roundStroke(1.4f));
-        g.draw(new Line2D.Double(MARGIN_PX, y, end, y));
-        g.draw(new Line2D.Double(MARGIN_PX, y - 4, MARGIN_PX, y + 4));
+        g.draw(new Line2D.Double(from, y, end, y));
+        g.draw(new Line2D.Double(from, y - 4, from, y + 4));
         g.draw(new Line2D.Double(end, y - 4, end, y + 4));
-        g.drawString(unit.format(lengthMm), MARGIN_PX + 4, (float) y - 6);
+        g.drawString(unit.format(lengthMm), (float) from + 4, (float) y - 6);
         return end;
     }
 

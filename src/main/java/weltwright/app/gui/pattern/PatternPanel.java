@@ -10,12 +10,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.assembled.CrossSectionPanel;
 import weltwright.app.gui.assembled.TestDrawPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.drawing.TapeButton;
 import weltwright.app.gui.finding.Finding;
 import weltwright.app.gui.finding.FindingList;
 import weltwright.app.gui.finding.FindingsPanel;
@@ -223,6 +225,8 @@ public final class PatternPanel extends JPanel {
             tabButtons.put(each, button);
             head.add(button);
         }
+        head.add(new JLabel(), "pushx");
+        head.add(new TapeButton(List.of(patternCanvas, crossSection.canvas()), this::canvas));
         return head;
     }
 

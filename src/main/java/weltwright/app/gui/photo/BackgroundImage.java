@@ -31,6 +31,22 @@ public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx
     /** Width of a photo as taken in its drawing; arbitrary, since the scale of the photo is not known yet. */
     static final double AS_TAKEN_WIDTH_MM = 300;
 
+    public BackgroundImage {
+        image = quickToDraw(image);
+    }
+
+    /** Returns the image with its pixels as the screen has them, so that they need not be converted for each frame. */
+    private static BufferedImage quickToDraw(BufferedImage image) {
+        if (image.getType() == BufferedImage.TYPE_INT_RGB) {
+            return image;
+        }
+        BufferedImage quick = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = quick.createGraphics();
+        g.drawImage(image, 0, 0, null);
+        g.dispose();
+        return quick;
+    }
+
     /** Returns the photo rectified to the mid-plane of the knife, cropped to the outline with a margin. */
     public static BackgroundImage rectified(Photo photo, Trace trace) {
         var box = trace.silhouette().outline().sampled(1).lineString().getEnvelopeInternal();

@@ -36,8 +36,12 @@ public final class GroundLinesLayer {
         return ground.isPresent() && model.job().trace().isPresent();
     }
 
-    /** Paints the lines, clipped to the image, if the layer is shown. */
-    public void paint(Graphics2D g, Viewport viewport, BackgroundImage background) {
+    /**
+     * Paints the lines, clipped to the image, if the layer is shown.
+     *
+     * @param rulerPx width of the rulers at the upper left
+     */
+    public void paint(Graphics2D g, Viewport viewport, BackgroundImage background, int rulerPx) {
         if (!shown || !isAvailable()) {
             return;
         }
@@ -52,6 +56,6 @@ public final class GroundLinesLayer {
                         .map(line -> line.map(trace::onMidPlane))
                         .toList());
         onPhoto.dispose();
-        GroundPainter.paintTitle(g, TraceWording.label(seenGround.label(), model.unit()));
+        GroundPainter.paintTitle(g, rulerPx, TraceWording.label(seenGround.label(), model.unit()));
     }
 }

@@ -9,6 +9,8 @@ import weltwright.geometry.Polyline;
 
 /** Paints the lines of a ground over the photo, thin enough that the photo's own lines stay visible. */
 final class GroundPainter {
+    /** Chosen by eye. */
+    private static final double AWAY_PX = 10;
 
     private GroundPainter() {}
 
@@ -23,8 +25,12 @@ final class GroundPainter {
         }
     }
 
-    /** Paints the name of the ground at the upper left. */
-    static void paintTitle(Graphics2D g, String text) {
-        AnnotationPainter.paintLabel(g, text, 12, 10, ThemeColors.groundOverlay());
+    /**
+     * Paints the name of the ground at the upper left.
+     *
+     * @param rulerPx width of the rulers there
+     */
+    static void paintTitle(Graphics2D g, int rulerPx, String text) {
+        AnnotationPainter.paintLabel(g, text, rulerPx + AWAY_PX, rulerPx + AWAY_PX, ThemeColors.groundOverlay());
     }
 }

@@ -5,7 +5,6 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.drawing.LoupePainter;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
@@ -32,12 +32,10 @@ import weltwright.wording.TraceWording;
 public final class PhotoCanvas extends DrawingCanvas {
     // Chosen by eye.
     private static final double FAR_NUDGE_PX = 10;
-    private static final double MAGNIFICATION = 5;
-    private static final float MAGNIFIER_PX = 180;
 
     private final JobModel model;
     private final List<Runnable> listeners = new ArrayList<>();
-    private Optional<BackgroundImage> backgroundImage = Optional.empty();
+    private final BackgroundLayer background = new BackgroundLayer();
     private Optional<PhotoAssessment.SeenGround> ground = Optional.empty();
     private Optional<GroundChoice.Rectangle> preview = Optional.empty();
     private Optional<Integer> selection = Optional.empty();
@@ -85,7 +83,7 @@ public final class PhotoCanvas extends DrawingCanvas {
     }
 
     public void setBackgroundImage(Optional<BackgroundImage> image) {
-        backgroundImage = image;
+        background.setImage(image);
         contentChanged();
     }
 
@@ -133,16 +131,18 @@ public final class PhotoCanvas extends DrawingCanvas {
 
     @Override
     protected Optional<Rectangle2D> extent() {
-        return backgroundImage.map(BackgroundImage::extent);
+        return background.extent();
     }
 
     @Override
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
-        backgroundImage.ifPresent(p -> p.paint(g, viewport));
+        background.paint(g, viewport);
         if (rectangle().isEmpty()) {
             ground.ifPresent(cornerPx -> {
                 Graphics2D onPhoto = (Graphics2D) g.create();
-                backgroundImage.ifPresent(p -> onPhoto.clip(viewport.transform().createTransformedShape(p.extent())));
+                background
+                        .extent()
+                        .ifPresent(photo -> onPhoto.clip(viewport.transform().createTransformedShape(photo)));
                 GroundPainter.paint(
                         onPhoto,
                         viewport,
@@ -150,7 +150,7 @@ public final class PhotoCanvas extends DrawingCanvas {
                                 .map(line -> line.map(this::toMm))
                                 .toList());
                 onPhoto.dispose();
-                GroundPainter.paintTitle(g, TraceWording.label(cornerPx.label(), model.unit()));
+                GroundPainter.paintTitle(g, rulerPx(), TraceWording.label(cornerPx.label(), model.unit()));
             });
         }
         rectangle().ifPresent(rectangle -> {
@@ -159,7 +159,7 @@ public final class PhotoCanvas extends DrawingCanvas {
             for (int k = 0; k < corners.size(); k++) {
                 paintCorner(g, viewport.toPx(corners.get(k)), k);
             }
-            selection.ifPresent(k -> paintMagnifier(g, viewport, corners.get(k), k));
+            selection.ifPresent(k -> LoupePainter.paint(g, viewport, corners.get(k), this::paintMagnified));
         });
     }
 
@@ -190,36 +190,17 @@ public final class PhotoCanvas extends DrawingCanvas {
                 g, (corner + 1) + "  " + GroundChoice.Rectangle.CORNER_NAMES.get(corner), px.x() + 14, px.y() - 26);
     }
 
-    /** Paints the corner magnified at the lower border of the half that does not contain it. */
-    private void paintMagnifier(Graphics2D g, Viewport viewport, Point corner, int k) {
-        double size = UIScale.scale(MAGNIFIER_PX);
-        Point cornerPx = viewport.toPx(corner);
-        double left = cornerPx.x() > getWidth() / 2.0 ? 14 : getWidth() - size - 14;
-        double top = getHeight() - size - 14;
-        Shape frame = new Rectangle2D.Double(left, top, size, size);
-        Graphics2D magnifier = (Graphics2D) g.create();
-        magnifier.clip(frame);
-        magnifier.translate(left, top);
-        Viewport magnified = new Viewport(MAGNIFICATION * viewport.pxPerMm(), corner, size, size);
-        magnifier.setColor(ThemeColors.canvas());
-        magnifier.fillRect(0, 0, (int) size + 1, (int) size + 1);
-        backgroundImage.ifPresent(p -> p.paint(magnifier, magnified));
-        magnifier.setStroke(AnnotationPainter.roundStroke(1));
-        magnifier.setColor(ThemeColors.handleOverlay());
-        double middle = size / 2;
-        double gap = UIScale.scale(5f);
-        for (int side = -1; side <= 1; side += 2) {
-            magnifier.draw(new Line2D.Double(middle + side * gap, middle, middle + side * middle, middle));
-            magnifier.draw(new Line2D.Double(middle, middle + side * gap, middle, middle + side * middle));
-        }
-        magnifier.draw(
-                magnified.transform().createTransformedShape(AnnotationPainter.path(Polyline.closed(corners()))));
-        magnifier.dispose();
-        g.setColor(Color.WHITE);
-        g.setStroke(AnnotationPainter.roundStroke(2));
-        g.draw(frame);
-        AnnotationPainter.paintLabel(
-                g, "corner " + (k + 1) + ", magnified", left + 6, top + 6, ThemeColors.handleOverlay());
+    private void paintMagnified(Graphics2D g, Viewport viewport) {
+        background.image().ifPresent(photo -> photo.paint(g, viewport));
+        g.setStroke(AnnotationPainter.roundStroke(1));
+        g.setColor(ThemeColors.handleOverlay());
+        g.draw(viewport.transform().createTransformedShape(AnnotationPainter.path(Polyline.closed(corners()))));
+    }
+
+    /** Returns 1 where a pixel of the photo is one of the screen. */
+    @Override
+    protected double zoomShown() {
+        return viewport().pxPerMm() * mmPerPx();
     }
 
     @Override
@@ -262,6 +243,9 @@ public final class PhotoCanvas extends DrawingCanvas {
     }
 
     private void moveSelection(double rightPx, double downPx) {
+        if (selection.isEmpty()) {
+            pan(-Math.signum(rightPx) * KEY_PAN_PX, -Math.signum(downPx) * KEY_PAN_PX);
+        }
         selection.ifPresent(k -> withCorner(
                         k, rectangle().orElseThrow().corners().get(k).plus(new Point(rightPx, downPx)))
                 .ifPresent(rectangle -> setRectangle("nudge corner " + k, rectangle)));
