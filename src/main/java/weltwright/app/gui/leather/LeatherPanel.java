@@ -14,6 +14,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.layout.StockLayout;
+import weltwright.units.MeasureUnit;
 import weltwright.wording.Messages;
 
 /** The layout on the chosen stock, with the state of its search above and remarks beneath. */
@@ -30,7 +31,12 @@ public final class LeatherPanel extends JPanel {
     private final JButton hold = new JButton();
     private final JButton turn = new JButton();
     private final WrappedText remarks = new WrappedText(ThemeColors::text);
+    private final transient List<String> labels = new ArrayList<>();
+    private transient Labelled labelled = new Labelled(List.of(), false, MeasureUnit.MILLIMETRE);
     private String refusal = "";
+
+    /** What the words on the drawing follow from. */
+    private record Labelled(List<StockLayout> layouts, boolean searching, MeasureUnit unit) {}
 
     /** @param patternError returns why there is no pattern, for the user; the empty text while it is being drawn */
     LeatherPanel(LayoutModel model, JobModel job, Supplier<String> patternError) {
@@ -93,15 +99,10 @@ public final class LeatherPanel extends JPanel {
     private void update() {
         LayoutModel.Phase phase = model.phase();
         List<StockLayout> layouts = model.layouts();
-        StockWording wording = new StockWording(job.unit());
         boolean searching = phase == LayoutModel.Phase.SEARCHING || phase == LayoutModel.Phase.HELD;
-        List<String> labels = new ArrayList<>();
-        if (!layouts.isEmpty()) {
-            labels.add(wording.layouts(layouts, searching));
-            layouts.forEach(layout -> labels.add(wording.named(layout)));
-        }
+        updateLabels(new Labelled(layouts, searching, job.unit()));
         canvas.setUnit(job.unit());
-        canvas.show(layouts, labels, emptyText(phase), phase != LayoutModel.Phase.CUT);
+        canvas.show(layouts, List.copyOf(labels), emptyText(phase), phase != LayoutModel.Phase.CUT);
         state.setText(stateText(phase));
         progress.setVisible(searching);
         progress.setValue((int) Math.round(PROGRESS_PARTS * model.fraction()));
@@ -117,6 +118,20 @@ public final class LeatherPanel extends JPanel {
         turn.setVisible(!layouts.isEmpty() && phase != LayoutModel.Phase.CUT);
         remarks.showText(String.join("\n", remarks(phase)));
         remarks.getParent().setVisible(remarks.isVisible());
+    }
+
+    /** Words the chips anew where they change; areas take time to add up. */
+    private void updateLabels(Labelled next) {
+        if (next.equals(labelled)) {
+            return;
+        }
+        labelled = next;
+        labels.clear();
+        if (!next.layouts.isEmpty()) {
+            StockWording wording = new StockWording(next.unit);
+            labels.add(wording.layouts(next.layouts, next.searching));
+            next.layouts.forEach(layout -> labels.add(wording.named(layout)));
+        }
     }
 
     private String stateText(LayoutModel.Phase phase) {

@@ -1,7 +1,6 @@
 package weltwright.app.gui.shell;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.BorderLayout;
 import java.awt.Desktop;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
@@ -16,13 +15,10 @@ import java.util.function.Consumer;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
-import javax.swing.JSeparator;
-import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -172,7 +168,8 @@ public final class MainWindow {
                 new PaperPreview(paper, new ScreenPreferences(preferences), tasks),
                 benchPanel);
         frame.setJMenuBar(actions.menuBar());
-        frame.setContentPane(contentPane());
+        frame.setContentPane(
+                WindowContent.of(header, stageBar, forms, nextStepBar, drawings, body, new TaskProgressBar(tasks)));
         toasts.install(frame.getLayeredPane());
         JRootPane root = frame.getRootPane();
         root.setDefaultButton(nextStepBar.proposedButton());
@@ -438,27 +435,5 @@ public final class MainWindow {
                 knifeForm.setCorners();
             }
         }
-    }
-
-    private JPanel contentPane() {
-        JPanel content = new JPanel(new MigLayout("insets 0, fill, gap 0"));
-        JPanel top = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0", "[grow,fill]"));
-        top.add(header, "wmin 0");
-        top.add(stageBar, "wmin 0");
-        top.add(new JSeparator(), "h 1!");
-        content.add(top, "dock north");
-        JPanel left = new JPanel(new BorderLayout());
-        left.add(forms, BorderLayout.CENTER);
-        left.add(nextStepBar, BorderLayout.SOUTH);
-        left.setMinimumSize(UIScale.scale(new Dimension(280, 100)));
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, drawings);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(UIScale.scale(356));
-        JPanel statusBar = new JPanel(new MigLayout("insets 0 12 0 12", "[grow,fill]", "[28!]"));
-        statusBar.add(new TaskProgressBar(tasks), "hmax 26, wmin 0");
-        content.add(statusBar, "dock south");
-        body.add(split, "wmin 0, hmin 0");
-        content.add(body, "push, grow, wmin 0, hmin 0");
-        return content;
     }
 }
