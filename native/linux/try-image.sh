@@ -34,7 +34,7 @@ for given in "" "$root/made/drop-point.wwj"; do
     begun=$(date +%s%N)
     "$image/bin/weltwright" ${given:+"$given"} &
     started=$!
-    until xwininfo -root -tree | grep -q '"[^"]*Weltwright'; do
+    until xwininfo -root -tree | grep '"[^"]*Weltwright' >/dev/null; do
         kill -0 "$started"
         ((($(date +%s%N) - begun) / 1000000000 < 120))
         sleep 0.02
