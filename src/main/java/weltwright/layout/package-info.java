@@ -5,6 +5,7 @@
  *
  * <p>Out: {@code StockLayout}.
  *
- * <p>Uses: {@code layout.search} and {@code layout.stock}; JTS.
+ * <p>Uses: {@code error}, {@code geometry}, {@code layout.collision}, {@code layout.search}, {@code layout.stock} and
+ * {@code sheath.pattern}; JTS.
  */
 package weltwright.layout;

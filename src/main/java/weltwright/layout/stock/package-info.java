@@ -1,6 +1,6 @@
 /**
- * Leather to cut from and pieces to cut: panels and hides with flaws, the pieces of sheaths with the turns allowed to
- * them.
+ * Leather to cut from and pieces to cut: panels and hides with flaws and poorer parts, the pieces of sheaths with the
+ * turns allowed to them.
  *
  * <p>In: {@code Pattern}, and what the maker says of the leather.
  *
