@@ -29,8 +29,8 @@ import weltwright.wording.Messages;
 
 /** Shows the guide beside the window: the pages at the left, the selected one at the right. Esc closes it. */
 public final class HelpWindow {
-    private static final Dimension SIZE = new Dimension(880, 640);
-    private static final int LIST_PX = 210;
+    private static final Dimension SIZE = new Dimension(940, 660);
+    private static final int LIST_PX = 250;
 
     private final Messages messages = Messages.of(HelpWindow.class);
     private final JDialog dialog;
