@@ -30,6 +30,7 @@ final class PagePreviewCanvas extends DrawingCanvas {
     private static final int SHADOW_PX = 3;
     private static final double PAGE_GAP_MM = 4;
 
+    private final ScreenPreferences screen;
     private final DerivedValue<Input, BufferedImage> imageValue;
     private final Timer zoomTimer;
     private Optional<PdfPages> pages = Optional.empty();
@@ -42,7 +43,8 @@ final class PagePreviewCanvas extends DrawingCanvas {
     /** An image and what it is of. */
     private record Drawn(PdfPages pages, int page, BufferedImage image) {}
 
-    PagePreviewCanvas(TaskQueue tasks) {
+    PagePreviewCanvas(TaskQueue tasks, ScreenPreferences screen) {
+        this.screen = screen;
         setName("page preview");
         getAccessibleContext().setAccessibleName("Page as it will be printed");
         imageValue = new DerivedValue<>(
@@ -76,8 +78,11 @@ final class PagePreviewCanvas extends DrawingCanvas {
         return drawn.isPresent() && isOfPage(drawn.get());
     }
 
-    /** Zooms to a number of px per mm, to the page's lower left corner where the page is larger than the view. */
-    void zoomToScale(double pxPerMm) {
+    /**
+     * Zooms so that a mm is a mm on the screen, to the page's lower left corner where the page is larger than the view.
+     */
+    void zoomToActualSize() {
+        double pxPerMm = screen.pxPerMm(getGraphicsConfiguration());
         extent().ifPresent(box -> {
             Insets margins = margins();
             double width = Math.max(1, getWidth() - margins.left - margins.right) / pxPerMm;
@@ -86,6 +91,12 @@ final class PagePreviewCanvas extends DrawingCanvas {
             double bottom = height >= box.getHeight() ? box.getCenterY() - height / 2 : -PAGE_GAP_MM;
             zoomTo(new Rectangle2D.Double(left, bottom, width, height));
         });
+    }
+
+    /** As measured on this screen. */
+    @Override
+    protected double zoomShown() {
+        return viewport().pxPerMm() / screen.pxPerMm(getGraphicsConfiguration());
     }
 
     @Override

@@ -54,7 +54,7 @@ public final class PaperPreview extends JPanel {
         super(new MigLayout("insets 0, fill, gap 0", "[" + STRIP_PX + "!][grow,fill]", "[][grow,fill]"));
         this.paper = paper;
         this.screen = screen;
-        canvas = new PagePreviewCanvas(tasks);
+        canvas = new PagePreviewCanvas(tasks, screen);
         onScreen = FieldFactory.printedLength(JobFields.SCREEN_SQUARE, PageFrame.SQUARE_MM);
         onScreen.onCommit(this::setScreen);
         strip.setName("page strip");
@@ -121,7 +121,7 @@ public final class PaperPreview extends JPanel {
     }
 
     private void showActualSize() {
-        canvas.zoomToScale(screen.pxPerMm(getGraphicsConfiguration()));
+        canvas.zoomToActualSize();
     }
 
     /** Takes what the square measures on the screen, draws it anew, and expects it to measure 50 mm. */
