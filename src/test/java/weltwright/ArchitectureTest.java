@@ -28,6 +28,7 @@ class ArchitectureTest {
             "image.format",
             "image.metadata",
             "image.opencv",
+            "image.conversion",
             "image",
             "image.parallel",
             "camera",
@@ -82,6 +83,8 @@ class ArchitectureTest {
             "app.gui.drawing",
             "app.gui.widget",
             "app.gui.finding",
+            "app.gui.home",
+            "app.gui.upload",
             "app.gui.form",
             "app.gui.help",
             "app.gui.order",
@@ -206,6 +209,11 @@ class ArchitectureTest {
     @Test
     void onlyTheGuideUsesCommonmark() {
         onlyIn(List.of("weltwright.guide"), "org.commonmark..");
+    }
+
+    @Test
+    void onlyTheUploadServesAndDrawsQrCodes() {
+        onlyIn(List.of("weltwright.app.gui.upload"), "com.sun.net.httpserver..", "com.google.zxing..");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
+import weltwright.image.conversion.HeifConverter;
 import weltwright.image.format.ImageDataIntegrity;
 import weltwright.image.format.ImageFormat;
 import weltwright.image.metadata.CameraIdentity;
@@ -37,14 +38,17 @@ public final class Photo {
         if (file.length > GREATEST_BYTES) {
             throw tooLarge(name);
         }
-        PhotoHeader.Stripped stripped = PhotoHeader.stripped(name, file);
+        byte[] readable = HeifConverter.isHeif(file)
+                ? HeifConverter.standard().toJpeg(name, file).orElse(file)
+                : file;
+        PhotoHeader.Stripped stripped = PhotoHeader.stripped(name, readable);
         this.bytes = stripped.bytes();
         this.header = stripped.header();
         this.camera = stripped.camera();
     }
 
     /**
-     * Reads a JPEG, PNG, TIFF, BMP or WebP file.
+     * Reads a JPEG, PNG, TIFF, BMP or WebP file, or a HEIF file where the system has a program that converts it.
      *
      * @throws UserFacingException where the file cannot be read or used
      */

@@ -38,6 +38,7 @@ import weltwright.trace.outline.UncertainStretch;
  * @param knifeName name of the knife; may be empty
  * @param begun day on which the job was begun
  * @param due day on which it is to be ready
+ * @param finished day on which the sheath was done; empty while it is not
  * @param notes free text
  * @param photo of the knife
  * @param settings the user's input for the trace of the photo
@@ -61,6 +62,7 @@ public record Job(
         String knifeName,
         LocalDate begun,
         Optional<LocalDate> due,
+        Optional<LocalDate> finished,
         String notes,
         Optional<Photo> photo,
         TraceSettings settings,
@@ -82,6 +84,7 @@ public record Job(
         Objects.requireNonNull(knifeName);
         Objects.requireNonNull(begun);
         Objects.requireNonNull(due);
+        Objects.requireNonNull(finished);
         Objects.requireNonNull(notes);
         Objects.requireNonNull(photo);
         Objects.requireNonNull(settings);
@@ -103,6 +106,7 @@ public record Job(
                 "",
                 "",
                 today,
+                Optional.empty(),
                 Optional.empty(),
                 "",
                 Optional.empty(),
@@ -127,6 +131,11 @@ public record Job(
                 .due(due)
                 .notes(notes)
                 .build();
+    }
+
+    /** Replaces the day on which the sheath was done; empty while it is not. */
+    public Job withFinished(Optional<LocalDate> day) {
+        return changed().finished(day).build();
     }
 
     /**

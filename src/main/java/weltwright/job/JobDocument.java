@@ -45,6 +45,7 @@ record JobDocument(
         String knife,
         LocalDate begun,
         @JsonSetter(nulls = Nulls.SET) @Nullable LocalDate due,
+        @JsonSetter(nulls = Nulls.SET) @Nullable LocalDate finished,
         String notes,
         @JsonSetter(nulls = Nulls.SET) @Nullable PictureEntry photo,
         Measured measured,
@@ -59,7 +60,7 @@ record JobDocument(
         Map<String, String> typed) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 12;
+    static final int VERSION = 13;
 
     /** Far more than there are fields. */
     private static final int MOST_TYPED = 200;
@@ -78,6 +79,7 @@ record JobDocument(
                 job.knifeName(),
                 job.begun(),
                 job.due().orElse(null),
+                job.finished().orElse(null),
                 job.notes(),
                 job.photo().map(PictureEntry::of).orElse(null),
                 Measured.of(job.settings(), job.shaping()),
@@ -105,6 +107,7 @@ record JobDocument(
                 JobFields.KNIFE_NAME.read(knife),
                 begun,
                 Optional.ofNullable(due),
+                Optional.ofNullable(finished),
                 JobFields.NOTES.read(notes),
                 picture,
                 measured.settings(),

@@ -73,6 +73,7 @@ class JobMigrationsTest {
                         .typed(Map.of())
                         .cutting(CuttingPlan.NONE)
                         .workDone(Map.of())
+                        .finished(Optional.empty())
                         .build());
     }
 
@@ -86,7 +87,10 @@ class JobMigrationsTest {
     void readsWhatTheTenthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionTenWroteIt(json, 10));
         assertThat(JobFile.read(file))
-                .isEqualTo(TestJobs.full().withCutting(CuttingPlan.NONE).withoutWorkDone());
+                .isEqualTo(TestJobs.full()
+                        .withCutting(CuttingPlan.NONE)
+                        .withoutWorkDone()
+                        .withFinished(Optional.empty()));
     }
 
     private static ObjectNode asVersionTenWroteIt(ObjectNode json, int version) {
@@ -98,11 +102,24 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheEleventhVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionElevenWroteIt(json, 11));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full().withoutWorkDone());
+        assertThat(JobFile.read(file))
+                .isEqualTo(TestJobs.full().withoutWorkDone().withFinished(Optional.empty()));
     }
 
     private static ObjectNode asVersionElevenWroteIt(ObjectNode json, int version) {
         json.remove("work_done");
+        return asVersionTwelveWroteIt(json, version);
+    }
+
+    /** As version 12 wrote it: without the day on which the sheath was done. */
+    @Test
+    void readsWhatTheTwelfthVersionWrote() throws IOException {
+        EditedJobFile.write(file, json -> asVersionTwelveWroteIt(json, 12));
+        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full().withFinished(Optional.empty()));
+    }
+
+    private static ObjectNode asVersionTwelveWroteIt(ObjectNode json, int version) {
+        json.remove("finished");
         return json.put("version", version);
     }
 
@@ -112,6 +129,7 @@ class JobMigrationsTest {
                 .typed(Map.of())
                 .cutting(CuttingPlan.NONE)
                 .workDone(Map.of())
+                .finished(Optional.empty())
                 .settings(
                         full.settings().withHandleSection(HandleSection.UNKNOWN).withMarks(List.of()))
                 .build();

@@ -127,6 +127,7 @@ class MutatedJobsTest {
                 job.knifeName(),
                 job.begun(),
                 job.due(),
+                job.finished(),
                 job.notes(),
                 Optional.of(TestJobs.photo()),
                 job.settings(),

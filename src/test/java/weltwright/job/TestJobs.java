@@ -120,6 +120,7 @@ public final class TestJobs {
                 "drop point, bog oak",
                 LocalDate.of(2024, 2, 29),
                 Optional.of(LocalDate.of(2024, 4, 1)),
+                Optional.of(LocalDate.of(2024, 3, 30)),
                 "Belt is worn high.\nWants brass.",
                 Optional.of(photo()),
                 new TraceSettings(

@@ -4,16 +4,23 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.prefs.Preferences;
 import javax.swing.SwingUtilities;
 import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.Theme;
+import weltwright.app.gui.widget.FileDialogs;
 import weltwright.job.AbandonedJob;
+import weltwright.job.JobShelf;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.RecentJobs;
+import weltwright.job.ShelvedJob;
 
 /** The windows of the program, one for each open job, and what they share. Used on the event thread only. */
 public final class Application {
@@ -25,6 +32,7 @@ public final class Application {
     private final LeatherFiles leatherFiles;
     private final FileOpener fileOpener;
     private final OpenJobs openJobs;
+    private final RecentJobs recentJobs;
     private final DisplayUnit displayUnit;
     private final List<MainWindow> windows = new ArrayList<>();
 
@@ -34,18 +42,21 @@ public final class Application {
      * @param leatherFiles the maker's leather and prices
      * @param fileOpener opens what was saved
      * @param openJobs keeps unsaved work
+     * @param recentJobs remembers the jobs that were opened last
      */
     public Application(
             Preferences preferences,
             PhoneLensStore lensStore,
             LeatherFiles leatherFiles,
             FileOpener fileOpener,
-            OpenJobs openJobs) {
+            OpenJobs openJobs,
+            RecentJobs recentJobs) {
         this.preferences = preferences;
         this.lensStore = lensStore;
         this.leatherFiles = leatherFiles;
         this.fileOpener = fileOpener;
         this.openJobs = openJobs;
+        this.recentJobs = recentJobs;
         displayUnit = new DisplayUnit(preferences);
     }
 
@@ -63,7 +74,8 @@ public final class Application {
                     PhoneLensStore.standard(),
                     LeatherFiles.standard(),
                     FileOpener.ofDesktop(),
-                    OpenJobs.standard());
+                    OpenJobs.standard(),
+                    RecentJobs.standard());
             MainWindow window = application.newWindow();
             window.show();
             file.ifPresent(window::openFile);
@@ -87,6 +99,11 @@ public final class Application {
         });
     }
 
+    /** Returns the open windows, in the order in which they were opened. */
+    public List<MainWindow> windows() {
+        return List.copyOf(windows);
+    }
+
     /** Returns the window in which a file is open. */
     Optional<MainWindow> windowOf(Path file) {
         return windows.stream()
@@ -103,13 +120,22 @@ public final class Application {
         }
     }
 
+    /** Reads all jobs of the user; takes time. */
+    List<ShelvedJob> shelf() {
+        List<Path> opened = recentJobs.files();
+        Set<Path> folders = new LinkedHashSet<>();
+        FileDialogs.lastFolder(preferences).ifPresent(folders::add);
+        opened.stream().map(Path::getParent).filter(Objects::nonNull).forEach(folders::add);
+        return JobShelf.read(opened, folders);
+    }
+
     void closed(MainWindow window) {
         windows.remove(window);
     }
 
     /** Closes all windows, which ends the program, unless the user cancels to keep an unsaved job. */
     void quit() {
-        List.copyOf(windows).forEach(MainWindow::close);
+        windows().forEach(MainWindow::close);
     }
 
     Preferences preferences() {
@@ -126,6 +152,10 @@ public final class Application {
 
     FileOpener fileOpener() {
         return fileOpener;
+    }
+
+    RecentJobs recentJobs() {
+        return recentJobs;
     }
 
     OpenJobs openJobs() {

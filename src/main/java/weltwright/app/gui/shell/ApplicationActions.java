@@ -13,6 +13,7 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.paper.OutputActions;
 import weltwright.app.gui.photo.LensCalibrationAction;
 import weltwright.app.gui.theme.Theme;
+import weltwright.app.gui.upload.UploadDialog;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.wording.Messages;
@@ -21,6 +22,8 @@ import weltwright.wording.Messages;
 final class ApplicationActions {
     final RunnableAction home;
     final RunnableAction order;
+    final RunnableAction newFromPhoto;
+    final RunnableAction fromPhone;
     final RunnableAction openPhoto;
     final RunnableAction openJob;
     final RunnableAction saveSheet;
@@ -41,14 +44,21 @@ final class ApplicationActions {
 
     ApplicationActions(
             MainWindow window,
+            JobPage page,
             JobFileActions jobFiles,
             LensCalibrationAction lensCalibration,
             OutputActions output,
             JobModel model,
             DisplayUnit displayUnit,
             Preferences preferences) {
-        home = new RunnableAction(MESSAGES.text("home"), MESSAGES.text("home.tip"), window::toggleOrder);
-        order = new RunnableAction(MESSAGES.text("order"), MESSAGES.text("order.tip"), window::toggleOrder);
+        home = new RunnableAction(MESSAGES.text("home"), MESSAGES.text("home.tip"), window::showHome);
+        order = new RunnableAction(MESSAGES.text("order"), MESSAGES.text("order.tip"), page::toggleOrder);
+        newFromPhoto =
+                new RunnableAction(MESSAGES.text("home.photo"), MESSAGES.text("home.photo.tip"), jobFiles::choosePhoto);
+        fromPhone = new RunnableAction(
+                MESSAGES.text("phone"),
+                MESSAGES.text("phone.tip"),
+                () -> UploadDialog.show(window.frame(), jobFiles::openPhoto));
         openPhoto = new RunnableAction(
                         "Open &photo…", "A photo of the knife on the reference sheet", jobFiles::choosePhoto)
                 .withShiftShortcut(KeyEvent.VK_O);
@@ -60,49 +70,52 @@ final class ApplicationActions {
         savePdf = new RunnableAction(
                         "Save pattern as P&DF…",
                         "The pattern true to size",
-                        () -> window.whereNoEntryIsRefused(output::savePdf))
+                        () -> page.whereNoEntryIsRefused(output::savePdf))
                 .withShiftShortcut(KeyEvent.VK_S);
         saveSvg = new RunnableAction(
                 "Save pattern as SV&G…",
                 "For a cutting machine, in mm",
-                () -> window.whereNoEntryIsRefused(output::saveSvg));
+                () -> page.whereNoEntryIsRefused(output::saveSvg));
         saveDxf = new RunnableAction(
                 "Save pattern as D&XF…",
                 "For a cutting machine or CAD, in mm",
-                () -> window.whereNoEntryIsRefused(output::saveDxf));
-        print = new RunnableAction(
-                        "Pr&int pattern…", "At actual size", () -> window.whereNoEntryIsRefused(output::print))
+                () -> page.whereNoEntryIsRefused(output::saveDxf));
+        print = new RunnableAction("Pr&int pattern…", "At actual size", () -> page.whereNoEntryIsRefused(output::print))
                 .withShortcut(KeyEvent.VK_P);
-        printChosenPages =
-                new RunnableAction("Print", "", () -> window.whereNoEntryIsRefused(output::printChosenPages));
+        printChosenPages = new RunnableAction("Print", "", () -> page.whereNoEntryIsRefused(output::printChosenPages));
         undo = new RunnableAction("&Undo", "Take back the last change", model::undo).withShortcut(KeyEvent.VK_Z);
         redo = new RunnableAction("&Redo", "Do it again after all", model::redo).withShiftShortcut(KeyEvent.VK_Z);
         zoomIn = new RunnableAction(
                         "Zoom &in",
                         "See it larger; the wheel does the same",
-                        () -> window.activeCanvas().zoomIn())
+                        () -> page.activeCanvas().zoomIn())
                 .withShortcut(KeyEvent.VK_PLUS);
         zoomOut = new RunnableAction(
-                        "Zoom &out",
-                        "See more of it",
-                        () -> window.activeCanvas().zoomOut())
+                        "Zoom &out", "See more of it", () -> page.activeCanvas().zoomOut())
                 .withShortcut(KeyEvent.VK_MINUS);
         fit = new RunnableAction(
                         "&Fit to window",
                         "See all of it",
-                        () -> window.activeCanvas().zoomToFit())
+                        () -> page.activeCanvas().zoomToFit())
                 .withShortcut(KeyEvent.VK_0);
         RunnableAction newJob =
                 new RunnableAction("&New job", "An empty job", jobFiles::newJob).withShortcut(KeyEvent.VK_N);
         RunnableAction save = new RunnableAction("&Save job", "Photo, knife, sheath and notes in one file", () -> {
-                    window.commitFocusedField();
+                    page.commitFocusedField();
                     jobFiles.save(() -> {});
                 })
                 .withShortcut(KeyEvent.VK_S);
         RunnableAction saveAs = new RunnableAction("Save job &as…", "Under another name", () -> {
-            window.commitFocusedField();
+            page.commitFocusedField();
             jobFiles.saveAs(() -> {});
         });
+        RunnableAction saveCopy = new RunnableAction(MESSAGES.text("save.copy"), MESSAGES.text("save.copy.tip"), () -> {
+            page.commitFocusedField();
+            jobFiles.saveCopy();
+        });
+        RunnableAction paste = new RunnableAction(
+                        MESSAGES.text("paste"), MESSAGES.text("paste.tip"), jobFiles::pastePhoto)
+                .withShortcut(KeyEvent.VK_V);
         RunnableAction quit =
                 new RunnableAction("&Quit", "Close the window", window::close).withShortcut(KeyEvent.VK_Q);
         JMenu sheets = new JMenu("Save reference sheet");
@@ -111,14 +124,14 @@ final class ApplicationActions {
             sheets.add(new RunnableAction(
                     sheet.pageName() + "…", "To lay the knife on, as a PDF", () -> output.saveSheet(sheet)));
         }
-        JMenu file = menu("&File", newJob, openPhoto, openJob, null, save, saveAs, null);
+        JMenu file = menu("&File", home, newJob, openPhoto, fromPhone, openJob, null, save, saveAs, saveCopy, null);
         file.add(sheets);
         RunnableAction measureLens = new RunnableAction(
                 "&Measure a phone's lens…",
                 "From four to eight photos of the bare sheet: later photos from that phone are measured better",
                 lensCalibration::choosePhotos);
         add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
-        menu("&Edit", undo, redo, null, order);
+        menu("&Edit", undo, redo, null, paste, order);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
         addUnitItems(view, displayUnit);
         view.addSeparator();

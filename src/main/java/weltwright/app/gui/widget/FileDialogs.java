@@ -25,7 +25,9 @@ import weltwright.io.FileNames;
 public final class FileDialogs {
     private static final String FOLDER = "folder";
     private static final String PHOTOS = "Photos";
-    private static final String[] PHOTO_EXTENSIONS = {"jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp"};
+    private static final String[] PHOTO_EXTENSIONS = {
+        "jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp", "heic", "heif", "avif"
+    };
 
     private final Component parent;
     private final Preferences preferences;
@@ -34,6 +36,11 @@ public final class FileDialogs {
     public FileDialogs(Component parent, Preferences preferences) {
         this.parent = parent;
         this.preferences = preferences;
+    }
+
+    /** Returns the folder that was used last. */
+    public static Optional<Path> lastFolder(Preferences preferences) {
+        return Optional.ofNullable(preferences.get(FOLDER, null)).map(Path::of);
     }
 
     /**

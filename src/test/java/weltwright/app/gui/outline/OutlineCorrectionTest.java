@@ -242,6 +242,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
                 job.knifeName(),
                 job.begun(),
                 job.due(),
+                job.finished(),
                 job.notes(),
                 job.photo(),
                 job.settings(),

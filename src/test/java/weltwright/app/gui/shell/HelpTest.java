@@ -36,7 +36,7 @@ class HelpTest extends MainWindowTestBase {
 
     private String page(WorkflowStage stage, JEditorPane text) {
         execute(() -> {
-            window.goTo(stage);
+            window.page().goTo(stage);
             window.showHelp();
         });
         return shown(text);

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
+import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +37,9 @@ class MainWindowTest extends MainWindowTestBase {
     private Path folder;
 
     @Test
-    void showsTheFirstStepsInAnEmptyWindow() {
+    void beginsOnTheStartPageAndShowsTheFirstStepsInAnEmptyJob() {
+        frame.panel("home page").requireVisible();
+        frame.menuItemWithPath("File", "New job").click();
         frame.panel("start page").requireVisible();
         assertThat(frame.textBox("next step").text()).contains("print the sheet", "drop the photo here");
     }
@@ -179,6 +185,75 @@ class MainWindowTest extends MainWindowTestBase {
         frame.menuItemWithPath("File", "Open job…").click();
         choose(written);
         await("the job", () -> job().equals(saved));
+    }
+
+    @Test
+    void savesACopyAndGoesOnWithTheJob() throws IOException {
+        Path file = folder.resolve("trial.wwj");
+        JobFile.write(OutlinedJobs.outlined(), file);
+        drop(file);
+        await("the job", () -> execute(() -> window.model().file()).isPresent());
+        execute(() -> window.model().change(job -> job.withSpec(job.spec().withEaseMm(2))));
+        Job changed = job();
+        frame.menuItemWithPath("File", "Save a copy…").click();
+        Path copy = folder.resolve("copy.wwj");
+        choose(copy);
+        await("the copy", () -> Files.exists(copy) && JobFile.read(copy).equals(changed));
+        assertThat(execute(() -> window.model().file()).map(Path::getFileName)).contains(Path.of("trial.wwj"));
+        assertThat(execute(() -> window.model().hasUnsavedChanges())).isTrue();
+        assertThat(JobFile.read(file)).isEqualTo(OutlinedJobs.outlined());
+    }
+
+    @Test
+    void offersAnotherPlaceWhereTheFolderOfTheJobIsGone() throws IOException {
+        Path stick = Files.createDirectory(folder.resolve("stick"));
+        Path file = stick.resolve("trial.wwj");
+        JobFile.write(OutlinedJobs.outlined(), file);
+        drop(file);
+        await("the job", () -> execute(() -> window.model().file()).isPresent());
+        Files.delete(file);
+        Files.delete(stick);
+        execute(() -> window.model().change(job -> job.withSpec(job.spec().withEaseMm(2))));
+        frame.menuItemWithPath("File", "Save job").click();
+        ToastArea toasts = (ToastArea) robot.finder().findByName("notice", false);
+        await("the message", () -> execute(toasts::message).contains("There is no folder"));
+        frame.button("way out").click();
+        Path elsewhere = folder.resolve("elsewhere.wwj");
+        choose(elsewhere);
+        await("the save", () -> execute(() -> !window.model().hasUnsavedChanges()));
+        assertThat(JobFile.read(elsewhere)).isEqualTo(job());
+    }
+
+    @Test
+    void takesAPictureFromTheClipboardAndKeepsTheSettings() {
+        open(OutlinedJobs.outlined());
+        BufferedImage picture = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(7, 5, 0x123456);
+        execute(() -> Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new CopiedImage(picture), null));
+        press(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
+        await("the photo", () -> job().photo().isPresent());
+        assertThat(job().photo().orElseThrow().widthPx()).isEqualTo(400);
+        assertThat(job().settings().handleThicknessMm())
+                .isEqualTo(OutlinedJobs.outlined().settings().handleThicknessMm());
+        assertThat(job().spec()).isEqualTo(OutlinedJobs.outlined().spec());
+        assertThat(job().customer()).isEqualTo("A. Customer");
+    }
+
+    private record CopiedImage(BufferedImage picture) implements Transferable {
+        @Override
+        public DataFlavor[] getTransferDataFlavors() {
+            return new DataFlavor[] {DataFlavor.imageFlavor};
+        }
+
+        @Override
+        public boolean isDataFlavorSupported(DataFlavor flavor) {
+            return flavor.equals(DataFlavor.imageFlavor);
+        }
+
+        @Override
+        public Object getTransferData(DataFlavor flavor) {
+            return picture;
+        }
     }
 
     @Test

@@ -33,6 +33,7 @@ import weltwright.job.Job;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.PriceFile;
+import weltwright.job.RecentJobs;
 import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
 import weltwright.layout.cost.LeatherPrice;
@@ -72,7 +73,8 @@ final class Screenshots {
                             new PhoneLensStore(state.resolve("phones")),
                             leather(state),
                             new OpenedFiles(),
-                            new OpenJobs(state.resolve("open-jobs")))
+                            new OpenJobs(state.resolve("open-jobs")),
+                            new RecentJobs(state.resolve("recent-jobs.json")))
                     .newWindow();
         });
     }

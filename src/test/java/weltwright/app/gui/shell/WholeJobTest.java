@@ -17,6 +17,7 @@ import javax.swing.JTextField;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,7 +72,7 @@ class WholeJobTest extends MainWindowTestBase {
     /** Only numbers and names are typed. */
     @Test
     void byMouse() throws IOException {
-        frame.button("onward").requireText("Open photo…").click();
+        frame.button(JButtonMatcher.withText("New from a photo…")).click();
         choose(PHOTO);
         await("the photo", () -> job().photo().isPresent());
         frame.textBox("handle thickness").click();

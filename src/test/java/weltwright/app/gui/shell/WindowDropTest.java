@@ -47,7 +47,7 @@ class WindowDropTest extends MainWindowTestBase {
         try {
             robot.waitForIdle();
             Point from = execute(() -> centre(desktop.getContentPane()));
-            Point to = execute(() -> centre(robot.finder().findByName("next step")));
+            Point to = execute(() -> centre(robot.finder().findByName("search jobs")));
             robot.moveMouse(from);
             robot.pressMouse(MouseButton.LEFT_BUTTON);
             for (int step = 1; step <= 10; step++) {

@@ -13,6 +13,7 @@ import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.RecentJobs;
 import weltwright.job.StockShelf;
 
 /**
@@ -33,7 +34,8 @@ public final class EditingProcess {
                     new PhoneLensStore(Path.of(args[0], "phones")),
                     new LeatherFiles(new StockShelf(Path.of(args[0], "stock")), Path.of(args[0], "prices.json")),
                     new OpenedFiles(),
-                    new OpenJobs(Path.of(args[0])));
+                    new OpenJobs(Path.of(args[0])),
+                    new RecentJobs(Path.of(args[0], "recent-jobs.json")));
             MainWindow window = application.newWindow();
             window.show();
             if (args.length > 1) {

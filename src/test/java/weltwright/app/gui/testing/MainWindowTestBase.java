@@ -46,6 +46,7 @@ import weltwright.geometry.Point;
 import weltwright.job.Job;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
+import weltwright.job.RecentJobs;
 import weltwright.job.StockShelf;
 import weltwright.sheath.pattern.Pattern;
 
@@ -82,7 +83,8 @@ public abstract class MainWindowTestBase {
                     new PhoneLensStore(state.resolve("phones")),
                     new LeatherFiles(new StockShelf(state.resolve("stock")), state.resolve("prices.json")),
                     opened,
-                    new OpenJobs(state.resolve("open-jobs")));
+                    new OpenJobs(state.resolve("open-jobs")),
+                    new RecentJobs(state.resolve("recent-jobs.json")));
             return application.newWindow();
         });
         frame = new FrameFixture(robot, window.frame());
@@ -93,9 +95,16 @@ public abstract class MainWindowTestBase {
     @AfterEach
     void closeWindow() {
         if (robot != null) {
+            execute(() -> application.windows().forEach(this::closeWithoutQuestion));
             robot.cleanUp();
             execute(() -> UIScale.setZoomFactor(1));
         }
+    }
+
+    /** So that none writes into the folder of the test any more. */
+    private void closeWithoutQuestion(MainWindow open) {
+        open.model().open(open.model().job(), Optional.empty());
+        open.close();
     }
 
     public void open(Job job) {
