@@ -13,7 +13,7 @@ import java.util.prefs.Preferences;
 import javax.swing.SwingUtilities;
 import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.model.DisplayUnit;
-import weltwright.app.gui.theme.Theme;
+import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.job.AbandonedJob;
 import weltwright.job.JobShelf;
@@ -68,7 +68,7 @@ public final class Application {
         System.setProperty("apple.laf.useScreenMenuBar", "true"); // for macOS; ignored elsewhere
         SwingUtilities.invokeLater(() -> {
             Preferences preferences = Preferences.userRoot().node(PREFERENCES);
-            Theme.load(preferences).install();
+            ThemeChoice.load(preferences).theme().install();
             Application application = new Application(
                     preferences,
                     PhoneLensStore.standard(),

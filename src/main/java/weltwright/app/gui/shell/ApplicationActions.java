@@ -12,7 +12,7 @@ import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.paper.OutputActions;
 import weltwright.app.gui.photo.LensCalibrationAction;
-import weltwright.app.gui.theme.Theme;
+import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.upload.UploadDialog;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.ground.sheet.ReferenceSheet;
@@ -200,8 +200,8 @@ final class ApplicationActions {
 
     private static void addThemeItems(JMenu menu, Preferences preferences) {
         ButtonGroup group = new ButtonGroup();
-        for (Theme theme : Theme.values()) {
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(theme.label(), Theme.load(preferences) == theme);
+        for (ThemeChoice theme : ThemeChoice.values()) {
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(theme.label(), ThemeChoice.load(preferences) == theme);
             item.setMnemonic(theme.label().charAt(0));
             item.addActionListener(e -> theme.select(preferences));
             group.add(item);

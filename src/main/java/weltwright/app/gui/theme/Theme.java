@@ -7,7 +7,6 @@ import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.prefs.Preferences;
 import javax.swing.InputMap;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
@@ -17,31 +16,14 @@ import javax.swing.UIManager;
  * defaults: {@code FlatLaf.properties} for both themes and one file for each.
  */
 public enum Theme {
-    LIGHT("Light"),
-    DARK("Dark");
+    LIGHT,
+    DARK;
 
-    private static final String KEY = "look";
     private static final List<String> TEXT_COMPONENTS =
             List.of("TextField", "FormattedTextField", "PasswordField", "TextArea", "EditorPane", "TextPane");
 
-    private final String label;
-
-    Theme(String label) {
-        this.label = label;
-    }
-
-    public String label() {
-        return label;
-    }
-
-    /** Returns the theme that the preferences hold; by default the light one. */
-    public static Theme load(Preferences preferences) {
-        return DARK.name().equals(preferences.get(KEY, LIGHT.name())) ? DARK : LIGHT;
-    }
-
-    /** Installs this theme, also in the open windows, and stores it in the preferences. */
-    public void select(Preferences preferences) {
-        preferences.put(KEY, name());
+    /** Installs this theme, also in the open windows. */
+    public void installInOpenWindows() {
         install();
         FlatLaf.updateUI();
     }

@@ -20,7 +20,7 @@ class HelpTest extends MainWindowTestBase {
     @Test
     void opensThePageOfEachPlace() {
         press(KeyEvent.VK_F1);
-        DialogFixture help = WindowFinder.findDialog("help").using(robot);
+        DialogFixture help = WindowFinder.findDialog("help").withTimeout(60_000).using(robot);
         JEditorPane text = (JEditorPane) robot.finder().findByName(help.target(), "help text");
         assertThat(shown(text)).contains(GuidePage.WAY.title());
         open(OutlinedJobs.outlined());

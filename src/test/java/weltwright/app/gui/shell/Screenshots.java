@@ -156,7 +156,7 @@ final class Screenshots {
         for (Theme each : Theme.values()) {
             theme = each;
             onEventThread(() -> {
-                each.select(new InMemoryPreferences());
+                each.installInOpenWindows();
                 return each;
             });
             take(name, 1024, 700);

@@ -50,20 +50,37 @@ class ThemeColorsTest {
                 .isEqualTo(properties("FlatDarkLaf").keySet());
     }
 
-    /** Text needs a contrast of 4.5 : 1 (WCAG 2.2, success criterion 1.4.3, with its formulas for luminance). */
+    /**
+     * Text needs a contrast of 4.5 : 1, lines and icons that mean something 3 : 1 (WCAG 2.2, success criteria 1.4.3 and
+     * 1.4.11, with its formulas for luminance).
+     */
     @ParameterizedTest
     @EnumSource
-    void textOnCanvasesHasEnoughContrast(Theme theme) {
+    void textAndLinesHaveEnoughContrastOnEachBackground(Theme theme) {
         theme.install();
-        for (Color text :
-                List.of(ThemeColors.text(), ThemeColors.secondaryText(), ThemeColors.error(), ThemeColors.warning())) {
-            assertThat(contrast(text, ThemeColors.canvas()))
-                    .as("%s on %s", text, ThemeColors.canvas())
-                    .isGreaterThanOrEqualTo(4.5);
+        for (Color background : List.of(ThemeColors.surface(), ThemeColors.canvas(), ThemeColors.raised())) {
+            for (Color text : List.of(
+                    ThemeColors.text(),
+                    ThemeColors.secondaryText(),
+                    ThemeColors.error(),
+                    ThemeColors.success(),
+                    ThemeColors.warning())) {
+                assertThat(contrast(text, background))
+                        .as("%s on %s", text, background)
+                        .isGreaterThanOrEqualTo(4.5);
+            }
+            for (Color line : List.of(ThemeColors.accent(), ThemeColors.markLine(), ThemeColors.cutLine())) {
+                assertThat(contrast(line, background))
+                        .as("%s on %s", line, background)
+                        .isGreaterThanOrEqualTo(3);
+            }
         }
-        // Lines alone are drawn in this one; graphics need 3 : 1 (success criterion 1.4.11).
-        assertThat(contrast(ThemeColors.success(), ThemeColors.canvas())).isGreaterThanOrEqualTo(3);
         assertThat(contrast(ThemeColors.text(), ThemeColors.notificationBackground()))
+                .isGreaterThanOrEqualTo(4.5);
+        assertThat(contrast(ThemeColors.knifeLine(), ThemeColors.raised())).isGreaterThanOrEqualTo(3);
+        assertThat(contrast(
+                        UIManager.getColor("Button.default.foreground"),
+                        UIManager.getColor("Button.default.background")))
                 .isGreaterThanOrEqualTo(4.5);
     }
 
