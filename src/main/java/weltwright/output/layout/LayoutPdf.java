@@ -11,7 +11,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.io.FileKind;
@@ -169,7 +173,9 @@ public final class LayoutPdf {
             };
             canvas.fill(LEATHER, List.of(layout.stock().outline().map(onPage::of)));
             for (Polyline part : layout.stock().poorer()) {
-                canvas.fill(POORER, List.of(part.map(onPage::of)));
+                for (Polyline onLeather : onLeather(part)) {
+                    canvas.fill(POORER, List.of(onLeather.map(onPage::of)));
+                }
             }
             for (PlacedPiece piece : order) {
                 Polyline outline = piece.outline().map(onPage::of);
@@ -190,6 +196,19 @@ public final class LayoutPdf {
             for (int i = 0; i < order.size(); i++) {
                 number(i + 1, order.get(i).outline().map(onPage::of).polygon());
             }
+        }
+
+        /** What of a closed line's area lies on the stock. */
+        private List<Polyline> onLeather(Polyline line) {
+            Geometry common = OverlayNGRobust.overlay(
+                    GeometryFixer.fix(line.polygon()),
+                    GeometryFixer.fix(layout.stock().outline().polygon()),
+                    OverlayNG.INTERSECTION);
+            return IntStream.range(0, common.getNumGeometries())
+                    .mapToObj(common::getGeometryN)
+                    .filter(part -> part instanceof Polygon && !part.isEmpty())
+                    .map(part -> Polyline.shell((Polygon) part))
+                    .toList();
         }
 
         private void number(int number, Polygon piece) throws IOException {
