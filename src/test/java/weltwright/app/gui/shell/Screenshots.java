@@ -51,7 +51,10 @@ import weltwright.trace.ProgressListener;
 final class Screenshots {
     private static final List<String> LANGUAGES = List.of("en", "de");
     private static final String STOCK = "shoulder 1";
-    private static final int TIMEOUT_MS = 120_000;
+
+    /** Longer than all but the search for a layout takes, which goes on for as long as it is let. */
+    private static final int TIMEOUT_MS = 20_000;
+
     private static final int POLL_MS = 100;
 
     /** Longer than what is opened and closed with motion takes. */
