@@ -40,6 +40,7 @@ final class LayoutCanvas extends DrawingCanvas {
     private final LayoutModel model;
     private final transient Messages messages = Messages.of(LayoutCanvas.class);
     private final transient LayoutPainter painter = new LayoutPainter();
+    private final transient StillImage still = new StillImage();
     private final transient Consumer<String> refusalListener;
     private transient List<StockLayout> layouts = List.of();
     private transient List<StockDrawing> drawings = List.of();
@@ -161,6 +162,25 @@ final class LayoutCanvas extends DrawingCanvas {
 
     @Override
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
+        if (drag.isPresent()) {
+            List<Object> key = List.of(viewport, drawings, selection, unit, ThemeColors.canvas());
+            still.paint(g, getWidth(), getHeight(), key, on -> paintStill(on, viewport));
+        } else {
+            paintStill(g, viewport);
+        }
+        selection.ifPresent(at -> paintSelected(g, viewport, at));
+        if (drawings.isEmpty()) {
+            FontMetrics metrics = g.getFontMetrics();
+            g.setColor(ThemeColors.secondaryText());
+            g.drawString(emptyText, (getWidth() - metrics.stringWidth(emptyText)) / 2f, getHeight() / 2f);
+        } else if (!labels.isEmpty()) {
+            AnnotationPainter.paintLabel(g, labels.get(0), LABEL_PX, LABEL_PX);
+            LayoutPainter.paintStretch(g, messages.text("canvas.stretch"), getHeight() - LABEL_PX);
+        }
+    }
+
+    /** Paints all but the selected piece. */
+    private void paintStill(Graphics2D g, Viewport viewport) {
         for (int k = 0; k < drawings.size(); k++) {
             StockDrawing drawing = drawings.get(k);
             painter.paintStock(g, viewport, drawing, unit);
@@ -185,15 +205,6 @@ final class LayoutCanvas extends DrawingCanvas {
                         corner.x(),
                         corner.y() - g.getFontMetrics().getHeight() - 6);
             }
-        }
-        selection.ifPresent(at -> paintSelected(g, viewport, at));
-        if (drawings.isEmpty()) {
-            FontMetrics metrics = g.getFontMetrics();
-            g.setColor(ThemeColors.secondaryText());
-            g.drawString(emptyText, (getWidth() - metrics.stringWidth(emptyText)) / 2f, getHeight() / 2f);
-        } else if (!labels.isEmpty()) {
-            AnnotationPainter.paintLabel(g, labels.get(0), LABEL_PX, LABEL_PX);
-            LayoutPainter.paintStretch(g, messages.text("canvas.stretch"), getHeight() - LABEL_PX);
         }
     }
 
