@@ -137,7 +137,7 @@ final class JobPage extends JPanel {
                 new LensCalibrationAction(model, tasks, dialogs, lensStore, toasts::showMessage);
         actions = new ApplicationActions(
                 window, this, jobFiles, lensCalibration, outputActions, model, displayUnit, preferences);
-        orderPopup = new OrderPopup(frame, new OrderForm(model));
+        orderPopup = new OrderPopup(frame, model, new OrderForm(model));
         header = new JobHeader(model, actions.home, actions.order, actions.toolBarActions());
         ThicknessPhotoAction thicknessPhoto = new ThicknessPhotoAction(model, tasks, dialogs, toasts::showMessage);
         knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);

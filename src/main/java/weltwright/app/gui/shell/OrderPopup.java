@@ -7,8 +7,12 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.RenderingHints;
 import java.awt.event.KeyEvent;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLayeredPane;
@@ -18,6 +22,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.wording.Messages;
@@ -30,18 +35,24 @@ final class OrderPopup extends JPanel {
     private final JFrame frame;
     private final FormPanel form;
 
-    OrderPopup(JFrame frame, FormPanel form) {
-        super(new MigLayout("insets 4 4 12 4, fill, wrap 1", "[grow,fill]", "[grow,fill][]"));
+    OrderPopup(JFrame frame, JobModel model, FormPanel form) {
+        super(new MigLayout("insets 4 4 12 4, fill, wrap 1", "[grow]", "[grow,fill][]"));
         this.frame = frame;
         this.form = form;
         setName("order");
         setVisible(false);
         JScrollPane scroll = new JScrollPane(form);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        add(scroll, "wmin 0, hmin 0");
+        add(scroll, "grow, wmin 0, hmin 0");
+        JCheckBox finished = new JCheckBox(MESSAGES.text("order.finished"));
+        finished.setName("finished");
+        finished.addActionListener(e -> model.change(job -> job.withFinished(
+                finished.isSelected() ? Optional.of(LocalDate.now(ZoneId.systemDefault())) : Optional.empty())));
+        model.subscribe(() -> finished.setSelected(model.job().finished().isPresent()));
+        add(finished, "split 2, gapleft 12, pushx");
         JButton done = new JButton(new RunnableAction(MESSAGES.text("order.done"), "", this::close));
         done.setName("close order");
-        add(done, "growx 0, alignx right, gapright 12");
+        add(done, "gapright 12");
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "close");
         getActionMap().put("close", new RunnableAction("", "", this::close));
         frame.getLayeredPane().add(this, JLayeredPane.PALETTE_LAYER);

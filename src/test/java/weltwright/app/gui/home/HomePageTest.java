@@ -93,6 +93,16 @@ class HomePageTest extends MainWindowTestBase {
     }
 
     @Test
+    void aJobIsFinishedByItsTitle() {
+        open(OutlinedJobs.outlined());
+        frame.button("job title").click();
+        frame.checkBox("finished").click();
+        assertThat(job().finished()).isPresent();
+        frame.checkBox("finished").click();
+        assertThat(job()).isEqualTo(OutlinedJobs.outlined());
+    }
+
+    @Test
     void opensASecondJobInAWindowOfItsOwnAndTheSameOneOnlyOnce() {
         Path first = save("a", of("Anouk", Optional.empty(), Optional.empty()));
         Path second = save("b", of("Tomas", Optional.empty(), Optional.empty()));
