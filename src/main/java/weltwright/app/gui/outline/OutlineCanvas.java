@@ -19,7 +19,6 @@ import weltwright.app.gui.photo.GroundLinesLayer;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.OutlineNode;
-import weltwright.job.OutlineAccuracy;
 import weltwright.knife.MovableLandmark;
 import weltwright.knife.MovableNode;
 import weltwright.knife.MovablePoint;
@@ -46,9 +45,6 @@ public final class OutlineCanvas extends DrawingCanvas {
     /** Greatest distance between outline and edge where a stretch is snapped to the edge; chosen by eye. */
     private static final double SNAP_DISTANCE_MM = 1.5;
 
-    /** Less is not worth a word. */
-    private static final double LEAST_SHARE = 0.005;
-
     private static final int NOTICE_AWAY_PX = 10;
     private static final Messages TEXTS = Messages.of(OutlineCanvas.class);
 
@@ -62,9 +58,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     private final List<Runnable> listeners = new ArrayList<>();
     private final BackgroundLayer background = new BackgroundLayer();
     private final LayerOpacity opacity = new LayerOpacity();
-    private Optional<Silhouette> last = Optional.empty();
-    private Optional<Silhouette> beforeLast = Optional.empty();
-    private boolean showingBefore;
+    private final PreviousSilhouette previous = new PreviousSilhouette();
     private Optional<Silhouette> preview = Optional.empty();
     private Optional<MovablePoint> selection = Optional.empty();
     private OutlineTool tool = OutlineTool.MARKS;
@@ -86,7 +80,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         OutlineKeyBindings.install(this);
         model.subscribe(() -> {
             preview = Optional.empty();
-            rememberBefore();
+            previous.update(model.job().silhouette());
             selectedNode()
                     .filter(node -> node.index() >= nodeEditor.nodes().size())
                     .ifPresent(gone -> selection = Optional.empty());
@@ -207,18 +201,9 @@ public final class OutlineCanvas extends DrawingCanvas {
         return opacity;
     }
 
-    /** Keeps the silhouette before the last change of it, such as an edit, an undo or another trace. */
-    private void rememberBefore() {
-        Optional<Silhouette> now = model.job().silhouette();
-        if (!now.equals(last)) {
-            beforeLast = last;
-            last = now;
-        }
-    }
-
     /** Shows the outline as it was before its last change, while that is wanted. */
     void showBefore(boolean wanted) {
-        showingBefore = wanted && beforeLast.isPresent();
+        previous.setShown(wanted);
         repaint();
     }
 
@@ -229,86 +214,47 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     @Override
     protected void paintDrawing(Graphics2D g, Viewport viewport) {
-        paintPhoto(g, viewport);
+        layers().paintPhoto(g, viewport);
         silhouette().ifPresent(s -> paint(g, viewport, s));
-        if (showingBefore) {
-            paintNotice(g, TEXTS.text("before"));
-        } else if (!withheld.isEmpty()) {
-            paintNotice(g, TEXTS.text("no-outline"));
+        String notice = previous.shown().isPresent() ? "before" : withheld.isEmpty() ? "" : "no-outline";
+        if (!notice.isEmpty()) {
+            double away = rulerPx() + NOTICE_AWAY_PX;
+            AnnotationPainter.paintLabel(g, TEXTS.text(notice), away, away);
         }
         if (preview.isPresent()) {
-            selection.ifPresent(
-                    point -> LoupePainter.paint(g, viewport, point.of(preview.orElseThrow()), this::paintMagnified));
+            selection.ifPresent(point -> LoupePainter.paint(
+                    g,
+                    viewport,
+                    point.of(preview.orElseThrow()),
+                    (inside, magnified) -> layers().paintMagnified(inside, magnified, preview.orElseThrow())));
         }
     }
 
-    private void paintNotice(Graphics2D g, String text) {
-        double away = rulerPx() + NOTICE_AWAY_PX;
-        AnnotationPainter.paintLabel(g, text, away, away);
-    }
-
-    private void paintPhoto(Graphics2D g, Viewport viewport) {
-        Graphics2D photo = opacity.on(g, LayerOpacity.Layer.PHOTO);
-        background.paint(photo, viewport);
-        background.image().ifPresent(image -> groundLayer.paint(photo, viewport, image, rulerPx()));
-        photo.dispose();
-    }
-
-    private void paintMagnified(Graphics2D g, Viewport viewport) {
-        background.image().ifPresent(image -> image.paint(g, viewport));
-        silhouette().ifPresent(s -> painter(g, viewport).paintOutline(s));
-    }
-
-    private OutlinePainter painter(Graphics2D g, Viewport viewport) {
-        return new OutlinePainter(g, viewport, getWidth(), getHeight(), model.unit());
+    private OutlineLayers layers() {
+        return new OutlineLayers(model, background, groundLayer, opacity, tour, getWidth(), getHeight(), rulerPx());
     }
 
     private void paint(Graphics2D g, Viewport viewport, Silhouette s) {
-        Graphics2D lines = opacity.on(g, LayerOpacity.Layer.OUTLINE);
-        OutlinePainter painter = painter(lines, viewport);
-        if (!model.job().unsure().isEmpty()) {
-            Polyline curve = s.outline().sampled(STEP_MM);
-            model.job()
-                    .unsure()
-                    .forEach(u -> painter.paintUncertainStretch(
-                            u.along(curve), tour.current().equals(Optional.of(u))));
-        }
-        painter.paintOutline(s);
-        if (tool == OutlineTool.POINTS) {
-            List<OutlineNode> nodes = s.outline().nodes();
-            for (int i = 0; i < nodes.size(); i++) {
-                painter.paintNode(nodes.get(i), selection.equals(Optional.of(new MovableNode(i))));
+        layers().paintLines(g, viewport, s, painter -> {
+            if (tool == OutlineTool.POINTS) {
+                List<OutlineNode> nodes = s.outline().nodes();
+                for (int i = 0; i < nodes.size(); i++) {
+                    painter.paintNode(nodes.get(i), selection.equals(Optional.of(new MovableNode(i))));
+                }
             }
-        }
-        redrawStroke.paint(painter);
-        if (tool.isBrush()) {
-            brush.paint(painter);
-        }
-        for (MovableLandmark landmark : MovableLandmark.on(s)) {
-            painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
-        }
-        painter.paintLegend(rulerPx(), accuracyText());
-        lines.dispose();
-        Graphics2D sizes = opacity.on(g, LayerOpacity.Layer.DIMENSIONS);
-        OutlinePainter sizePainter = painter(sizes, viewport);
-        model.job().calipers().forEach(caliper -> sizePainter.paintCaliper(caliper, s));
-        if (tool == OutlineTool.WIDTH) {
-            widthProbe.paint(sizePainter, s);
-        }
-        sizes.dispose();
-    }
-
-    /** Returns the error of the outline with all that is known, for the user; empty for one that was not traced. */
-    String accuracyText() {
-        return OutlineAccuracy.of(model.job())
-                .map(accuracy -> "95 of 100 places within " + model.unit().format(accuracy.error95Mm(), 2)
-                        + (accuracy.byHand() < LEAST_SHARE
-                                ? ""
-                                : ", " + Math.round(100 * accuracy.byHand()) + " % drawn by hand")
-                        + (accuracy.contradictionMm() == 0
-                                ? ""
-                                : ", a caliper differs by " + model.unit().format(accuracy.contradictionMm(), 1)))
-                .orElse("");
+            redrawStroke.paint(painter);
+            if (tool.isBrush()) {
+                brush.paint(painter);
+            }
+            for (MovableLandmark landmark : MovableLandmark.on(s)) {
+                painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
+            }
+        });
+        layers().paintDimensions(g, viewport, s, painter -> {
+            if (tool == OutlineTool.WIDTH) {
+                widthProbe.paint(painter, s);
+            }
+        });
     }
 
     @Override
@@ -389,8 +335,8 @@ public final class OutlineCanvas extends DrawingCanvas {
 
     /** Returns the silhouette to draw: that of the drag, else that of the job. */
     Optional<Silhouette> silhouette() {
-        if (showingBefore) {
-            return beforeLast;
+        if (previous.shown().isPresent()) {
+            return previous.shown();
         }
         return withheld.isEmpty() ? preview.or(() -> model.job().silhouette()) : Optional.empty();
     }

@@ -35,7 +35,7 @@ public final class SheathForm extends FormPanel {
             List.of(
                     new ComboBoxItem<>(SheathKind.FOLDED, "Folded round the spine"),
                     new ComboBoxItem<>(SheathKind.PANELS, "Two panels, welt all round"),
-                    new ComboBoxItem<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at the edge")));
+                    new ComboBoxItem<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at edge")));
     private final JComboBox<ComboBoxItem<DrawHand>> hand = ComboBoxItem.create(
             "drawn with",
             new ComboBoxItem<>(DrawHand.RIGHT, "Right hand"),

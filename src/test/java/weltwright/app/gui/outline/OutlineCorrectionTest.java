@@ -133,12 +133,15 @@ class OutlineCorrectionTest extends MainWindowTestBase {
     @Test
     void theStatedErrorFollowsHandWorkAndCaliper() {
         open(OutlinedJobs.traced(0.95));
-        assertThat(execute(view::accuracyText)).isEqualTo("95 of 100 places within 0.20 mm");
+        assertThat(execute(() -> OutlineLayers.accuracyText(window.model())))
+                .isEqualTo("95 of 100 places within 0.20 mm");
         robot.focus(view);
         press(KeyEvent.VK_R);
         draw(new Point(20, 12.3), new Point(40, 15), new Point(60, 15), new Point(80, 12));
         await("the stretch", () -> !outline().equals(OutlinedJobs.KNIFE.outline()));
-        assertThat(execute(view::accuracyText)).contains("% drawn by hand").doesNotContain("within 0.20 mm");
+        assertThat(execute(() -> OutlineLayers.accuracyText(window.model())))
+                .contains("% drawn by hand")
+                .doesNotContain("within 0.20 mm");
 
         open(OutlinedJobs.traced(0.95));
         double width = CaliperMeasure.widthAt(
@@ -149,9 +152,11 @@ class OutlineCorrectionTest extends MainWindowTestBase {
                 .enterText(String.format(Locale.ROOT, "%.3f mm\n", width + 1.5));
         await("the measure", () -> !job().calipers().isEmpty());
         // half of the difference lies on either side
-        assertThat(execute(view::accuracyText)).contains("within 0.75 mm", "a caliper differs by 1.5 mm");
+        assertThat(execute(() -> OutlineLayers.accuracyText(window.model())))
+                .contains("within 0.75 mm", "a caliper differs by 1.5 mm");
         frame.menuItemWithPath("Edit", "Undo").click();
-        assertThat(execute(view::accuracyText)).isEqualTo("95 of 100 places within 0.20 mm");
+        assertThat(execute(() -> OutlineLayers.accuracyText(window.model())))
+                .isEqualTo("95 of 100 places within 0.20 mm");
     }
 
     @Test

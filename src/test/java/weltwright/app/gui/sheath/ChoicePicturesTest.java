@@ -35,8 +35,7 @@ class ChoicePicturesTest extends MainWindowTestBase {
         frame.list("body").selectItem(2); // the selected one has another background
         await("three pictures", () -> distinctPictures(kinds).size() == 3);
         assertThat(execute(() -> accessibleNames(kinds)))
-                .containsExactly(
-                        "Folded round the spine", "Two panels, welt all round", "Two panels, welt at the edge");
+                .containsExactly("Folded round the spine", "Two panels, welt all round", "Two panels, welt at edge");
         assertThat(execute(() -> kinds.getAccessibleContext().getAccessibleName()))
                 .isEqualTo("Body");
     }
