@@ -38,6 +38,12 @@ public final class AnnotationPainter {
         return x + width;
     }
 
+    /** Paints a text in the middle of an empty canvas: what it waits for. */
+    public static void paintPlaceholder(Graphics2D g, String text, int canvasWidthPx, int canvasHeightPx) {
+        g.setColor(ThemeColors.secondaryText());
+        g.drawString(text, (canvasWidthPx - g.getFontMetrics().stringWidth(text)) / 2f, canvasHeightPx / 2f);
+    }
+
     /**
      * Returns a solid stroke with round caps and joins.
      *

@@ -1,7 +1,6 @@
 package weltwright.app.gui.leather;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Insets;
 import java.awt.geom.Rectangle2D;
@@ -170,9 +169,7 @@ final class LayoutCanvas extends DrawingCanvas {
         }
         selection.ifPresent(at -> paintSelected(g, viewport, at));
         if (drawings.isEmpty()) {
-            FontMetrics metrics = g.getFontMetrics();
-            g.setColor(ThemeColors.secondaryText());
-            g.drawString(emptyText, (getWidth() - metrics.stringWidth(emptyText)) / 2f, getHeight() / 2f);
+            AnnotationPainter.paintPlaceholder(g, emptyText, getWidth(), getHeight());
         } else if (!labels.isEmpty()) {
             AnnotationPainter.paintLabel(g, labels.get(0), LABEL_PX, LABEL_PX);
             LayoutPainter.paintStretch(g, messages.text("canvas.stretch"), getHeight() - LABEL_PX);

@@ -27,6 +27,7 @@ import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.units.LengthUnit;
 import weltwright.units.MeasureUnit;
+import weltwright.wording.Messages;
 
 /** Shows the pieces to cut from the grain side, with their holes, marks and edge annotations. */
 final class PatternCanvas extends DrawingCanvas {
@@ -153,6 +154,9 @@ final class PatternCanvas extends DrawingCanvas {
         });
         if (computing) {
             AnnotationPainter.paintLabel(g, "drawing…", rulerPx() + 12.0, rulerPx() + 12.0);
+        } else if (rowLayout().isEmpty()) {
+            AnnotationPainter.paintPlaceholder(
+                    g, Messages.of(PatternCanvas.class).text("canvas.waits"), getWidth(), getHeight());
         }
     }
 
