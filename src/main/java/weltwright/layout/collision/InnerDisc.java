@@ -13,6 +13,10 @@ import java.util.PriorityQueue;
  * distance d from the boundary cannot hold a disc larger than d plus half its diagonal. Gardeyn, Vanden Berghe and
  * Wauters use such discs as stand-ins for shapes ("Decoupling geometry from optimization in 2D irregular cutting and
  * packing problems", 2025).
+ *
+ * @param x middle, mm
+ * @param y middle, mm
+ * @param radius mm
  */
 record InnerDisc(double x, double y, double radius) {
     /** A disc is searched to this part of its radius. Chosen by eye. */
@@ -30,7 +34,12 @@ record InnerDisc(double x, double y, double radius) {
         }
     }
 
-    /** Discs inside the polygon with these corners, the largest first. */
+    /**
+     * Returns up to {@link #MOST} discs inside a polygon, the largest first, each to {@link #PRECISION}.
+     *
+     * @param x of the corners in order, either way round, no two in a row alike; not closed by a repeated corner; mm
+     * @param y of the corners, mm
+     */
     static List<InnerDisc> cover(double[] x, double[] y) {
         List<InnerDisc> discs = new ArrayList<>();
         while (discs.size() < MOST) {
@@ -91,7 +100,9 @@ record InnerDisc(double x, double y, double radius) {
         return new Square(px, py, half, distance);
     }
 
-    /** The distance from a point to the boundary, negative outside. */
+    /**
+     * Returns the distance from a point to the boundary, negative outside; the ray test counts crossings to the right.
+     */
     private static double signedDistance(double px, double py, double[] x, double[] y) {
         double least2 = Double.POSITIVE_INFINITY;
         boolean inside = false;
