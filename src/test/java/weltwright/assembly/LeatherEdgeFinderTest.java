@@ -37,7 +37,8 @@ class LeatherEdgeFinderTest implements RandomSheaths {
      */
     private static final double TURNED_RAD = Math.asin(0.8) + Math.asin(0.2);
 
-    private static final double HOLLOW_MM = 1.6;
+    /** A cut turns inwards no tighter than this, so that a knife follows it in one stroke. */
+    private static final double HOLLOW_MM = 6;
 
     /** Edges are told in steps of 0.5 mm: so far off the rounded corner lies the middle of a chord of that length. */
     private static final double CHORD_MM = 0.5 * 0.5 / (8 * HOLLOW_MM);

@@ -163,6 +163,7 @@ public final class UploadServer implements AutoCloseable {
 
     private void receive(HttpExchange exchange) throws IOException {
         if (!receiving.tryAcquire()) {
+            drop(exchange.getRequestBody());
             answer(exchange, BUSY, MESSAGES.text("answer.busy"));
             return;
         }
@@ -184,7 +185,7 @@ public final class UploadServer implements AutoCloseable {
 
     /**
      * Reads the whole body; empty where it is larger than it may be, known from its header or as it comes. Then some
-     * more is read and dropped, since a browser that is still sending does not read the answer.
+     * more is read and dropped.
      */
     private Optional<byte[]> read(HttpExchange exchange) throws IOException {
         String length = exchange.getRequestHeaders().getFirst("Content-Length");
@@ -199,6 +200,7 @@ public final class UploadServer implements AutoCloseable {
         }
     }
 
+    /** Reads and drops what a client still sends, up to a bound: one that is still sending does not read an answer. */
     private static void drop(InputStream body) throws IOException {
         byte[] buffer = new byte[1 << 16];
         for (int left = DROPPED_BYTES, read = 0; left > 0 && read >= 0; left -= read) {

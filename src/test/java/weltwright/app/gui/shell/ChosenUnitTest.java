@@ -10,6 +10,7 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.OptionalDouble;
 import javax.swing.JTable;
 import org.apache.pdfbox.Loader;
@@ -68,8 +69,7 @@ class ChosenUnitTest extends MainWindowTestBase {
         await(
                 "the file",
                 () -> Files.exists(file) && !execute(() -> window.model().hasUnsavedChanges()));
-        open(OutlinedJobs.outlined());
-        frame.textBox("leather thickness").requireText("3 mm");
+        open(Job.begin(LocalDate.of(2026, 5, 6)));
         frame.menuItemWithPath("File", "Open job…").click();
         choose(file);
         await("the job", () -> job().spec().leather().thicknessMm() == 25.4 / 8);
