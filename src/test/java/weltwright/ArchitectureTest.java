@@ -97,6 +97,7 @@ class ArchitectureTest {
             "app.gui.photo",
             "app.gui.outline",
             "app.gui.sheath",
+            "app.gui.preferences",
             "app.gui.shell");
 
     private static final Path SOURCES = Path.of("src", "main", "java", "weltwright");

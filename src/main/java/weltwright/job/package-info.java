@@ -1,5 +1,6 @@
 /**
- * A customer's job in one file, the files of hardware, prices and stock, and the measured lenses of phones.
+ * A customer's job in one file, the files of hardware, prices, stock and the maker's defaults, and the measured lenses
+ * of phones.
  *
  * <p>In: Photo, settings, trace, corrections and {@code SheathSpec}.
  *

@@ -27,7 +27,7 @@ public record InstalledPrinters(List<PrintService> all, Optional<PrintService> s
     }
 
     /** Returns the printer of a name, else the system's own choice, else the first; empty where there is none. */
-    Optional<PrintService> named(String name) {
+    public Optional<PrintService> named(String name) {
         return all.stream()
                 .filter(printer -> printer.getName().equals(name))
                 .findFirst()

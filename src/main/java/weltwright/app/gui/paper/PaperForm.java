@@ -33,6 +33,7 @@ public final class PaperForm extends FormPanel {
     private final ValidatedField<Double> down;
     private final WrappedText summary;
     private final JComboBox<ComboBoxItem<PrintService>> printer = new JComboBox<>();
+    private final JComboBox<ComboBoxItem<PaperSize>> size = new JComboBox<>();
     private final JButton print;
     private final WrappedText warning = new WrappedText(ThemeColors::warning);
     private final WrappedText noPrinter;
@@ -49,7 +50,6 @@ public final class PaperForm extends FormPanel {
         PrintScale scale = paper.scale();
         across = FieldFactory.printedLength(JobFields.PRINTED_SQUARE_ACROSS, PageFrame.SQUARE_MM * scale.x());
         down = FieldFactory.printedLength(JobFields.PRINTED_SQUARE_DOWN, PageFrame.SQUARE_MM * scale.y());
-        JComboBox<ComboBoxItem<PaperSize>> size = new JComboBox<>();
         for (PaperSize each : PaperSize.values()) {
             size.addItem(new ComboBoxItem<>(each, each.words()));
         }
@@ -116,6 +116,7 @@ public final class PaperForm extends FormPanel {
 
     private void update() {
         summary.showText(paper.document().map(this::describe).orElse(""));
+        ComboBoxItem.select(size, paper.paper());
         updatePrinters();
         int count = paper.chosenPages().size();
         print.setText(text("form.print", count));

@@ -175,6 +175,15 @@ public final class PaperModel {
         notifyListeners();
     }
 
+    /** Takes paper and printer anew from the preferences, which were changed elsewhere. */
+    public void readPreferences() {
+        printer = printers.flatMap(found -> found.named(preferences.printerName()));
+        findings = List.of();
+        fitValue.update();
+        update();
+        notifyListeners();
+    }
+
     /** Returns why the chosen printer would not print the pages as they are. */
     List<PrinterFit.Finding> findings() {
         return findings;

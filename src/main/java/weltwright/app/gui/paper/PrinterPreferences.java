@@ -31,16 +31,16 @@ public final class PrinterPreferences {
                 .orElse(LETTER_COUNTRIES.contains(Locale.getDefault().getCountry()) ? PaperSize.LETTER : PaperSize.A4);
     }
 
-    void setPaper(PaperSize size) {
+    public void setPaper(PaperSize size) {
         preferences.put(SIZE, size.name());
     }
 
     /** Returns the name of the printer that was chosen last; empty before. */
-    String printerName() {
+    public String printerName() {
         return preferences.get(PRINTER, "");
     }
 
-    void setPrinterName(String name) {
+    public void setPrinterName(String name) {
         if (name.length() <= Preferences.MAX_VALUE_LENGTH) {
             preferences.put(PRINTER, name);
         }

@@ -17,6 +17,7 @@ import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.job.AbandonedJob;
 import weltwright.job.JobShelf;
+import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.RecentJobs;
@@ -30,6 +31,7 @@ public final class Application {
     private final Preferences preferences;
     private final PhoneLensStore lensStore;
     private final LeatherFiles leatherFiles;
+    private final MakerDefaultsFile makerDefaults;
     private final FileOpener fileOpener;
     private final OpenJobs openJobs;
     private final RecentJobs recentJobs;
@@ -40,6 +42,7 @@ public final class Application {
      * @param preferences of the user: theme, unit, printer, folder
      * @param lensStore calibrated lenses
      * @param leatherFiles the maker's leather and prices
+     * @param makerDefaults with which new jobs begin
      * @param fileOpener opens what was saved
      * @param openJobs keeps unsaved work
      * @param recentJobs remembers the jobs that were opened last
@@ -48,12 +51,14 @@ public final class Application {
             Preferences preferences,
             PhoneLensStore lensStore,
             LeatherFiles leatherFiles,
+            MakerDefaultsFile makerDefaults,
             FileOpener fileOpener,
             OpenJobs openJobs,
             RecentJobs recentJobs) {
         this.preferences = preferences;
         this.lensStore = lensStore;
         this.leatherFiles = leatherFiles;
+        this.makerDefaults = makerDefaults;
         this.fileOpener = fileOpener;
         this.openJobs = openJobs;
         this.recentJobs = recentJobs;
@@ -73,6 +78,7 @@ public final class Application {
                     preferences,
                     PhoneLensStore.standard(),
                     LeatherFiles.standard(),
+                    MakerDefaultsFile.standard(),
                     FileOpener.ofDesktop(),
                     OpenJobs.standard(),
                     RecentJobs.standard());
@@ -148,6 +154,10 @@ public final class Application {
 
     LeatherFiles leatherFiles() {
         return leatherFiles;
+    }
+
+    MakerDefaultsFile makerDefaults() {
+        return makerDefaults;
     }
 
     FileOpener fileOpener() {

@@ -7,6 +7,8 @@ import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JRadioButtonMenuItem;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
 import org.jspecify.annotations.Nullable;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
@@ -21,6 +23,7 @@ import weltwright.wording.Messages;
 /** The actions of the menus and the tool bar, with their keys, and the menu bar. */
 final class ApplicationActions {
     final RunnableAction home;
+    final RunnableAction preferences;
     final RunnableAction order;
     final RunnableAction newFromPhoto;
     final RunnableAction fromPhone;
@@ -50,9 +53,12 @@ final class ApplicationActions {
             OutputActions output,
             JobModel model,
             DisplayUnit displayUnit,
-            Preferences preferences) {
+            Preferences kept) {
         home = new RunnableAction(MESSAGES.text("home"), MESSAGES.text("home.tip"), window::showHome);
         order = new RunnableAction(MESSAGES.text("order"), MESSAGES.text("order.tip"), page::toggleOrder);
+        preferences = new RunnableAction(
+                        MESSAGES.text("preferences"), MESSAGES.text("preferences.tip"), window::showPreferences)
+                .withShortcut(KeyEvent.VK_COMMA);
         newFromPhoto =
                 new RunnableAction(MESSAGES.text("home.photo"), MESSAGES.text("home.photo.tip"), jobFiles::choosePhoto);
         fromPhone = new RunnableAction(
@@ -131,11 +137,11 @@ final class ApplicationActions {
                 "From four to eight photos of the bare sheet: later photos from that phone are measured better",
                 lensCalibration::choosePhotos);
         add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
-        menu("&Edit", undo, redo, null, paste, order);
+        menu("&Edit", undo, redo, null, paste, order, null, preferences);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
         addUnitItems(view, displayUnit);
         view.addSeparator();
-        addThemeItems(view, preferences);
+        addThemeItems(view, kept);
         RunnableAction help = new RunnableAction(MESSAGES.text("help"), MESSAGES.text("help.tip"), window::showHelp)
                 .withKey(KeyEvent.VK_F1);
         menu(
@@ -193,6 +199,7 @@ final class ApplicationActions {
                     inches ? "Sizes in inches" : "Sizes in mm", displayUnit.isInches() == inches);
             item.setMnemonic(inches ? 'H' : 'M');
             item.addActionListener(e -> displayUnit.setInches(inches));
+            displayUnit.addListener(() -> item.setSelected(displayUnit.isInches() == inches));
             group.add(item);
             menu.add(item);
         }
@@ -204,6 +211,18 @@ final class ApplicationActions {
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(theme.label(), ThemeChoice.load(preferences) == theme);
             item.setMnemonic(theme.label().charAt(0));
             item.addActionListener(e -> theme.select(preferences));
+            menu.addMenuListener(new MenuListener() {
+                @Override
+                public void menuSelected(MenuEvent e) {
+                    item.setSelected(ThemeChoice.load(preferences) == theme);
+                }
+
+                @Override
+                public void menuDeselected(MenuEvent e) {}
+
+                @Override
+                public void menuCanceled(MenuEvent e) {}
+            });
             group.add(item);
             menu.add(item);
         }

@@ -3,8 +3,6 @@ package weltwright.app.gui.shell;
 import java.awt.Toolkit;
 import java.awt.datatransfer.Clipboard;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
@@ -68,8 +66,7 @@ final class JobFileActions {
 
     void newJob() {
         HardwareList hardware = model.job().spec().hardware(); // the maker's stock does not change with the job
-        Job job = Job.begin(LocalDate.now(ZoneId.systemDefault()));
-        show(job.withSpec(job.spec().withHardware(hardware)), Optional.empty());
+        show(window.newJob(hardware), Optional.empty());
     }
 
     void chooseJob() {

@@ -73,6 +73,7 @@ final class JobPage extends JPanel {
     private final transient OutputActions outputActions;
     private final transient ApplicationActions actions;
     private final KnifeForm knifeForm;
+    private final transient PaperModel paper;
     private final NextStepBar nextStepBar = new NextStepBar(this::perform);
     private final StageBar stageBar = new StageBar(this::goTo);
     private final JobHeader header;
@@ -110,7 +111,7 @@ final class JobPage extends JPanel {
         outlinePanel = new OutlinePanel(model, tasks, findings);
         photoPanel = new PhotoPanel(model, () -> showPhoto(false), findings);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs, findings);
-        PaperModel paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
+        paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
         BenchPanel benchPanel = new BenchPanel(model, patternPanel::pattern, tasks);
         outputActions = new OutputActions(
                 model,
@@ -206,6 +207,11 @@ final class JobPage extends JPanel {
     /** Opens the guide at the page about what is visible. */
     void showHelp() {
         drawings.showHelp(frame);
+    }
+
+    /** Takes paper and printer anew from the preferences. */
+    void readPrinterPreferences() {
+        paper.readPreferences();
     }
 
     /** Ends what works in the background. */

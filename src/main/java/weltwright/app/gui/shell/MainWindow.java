@@ -31,24 +31,28 @@ import weltwright.app.gui.model.Autosave;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.outline.TraceController;
+import weltwright.app.gui.paper.InstalledPrinters;
+import weltwright.app.gui.preferences.PreferencesDialog;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.app.gui.widget.RunnableAction;
+import weltwright.error.UserFacingException;
 import weltwright.job.AbandonedJob;
 import weltwright.job.Job;
+import weltwright.job.MakerDefaults;
 import weltwright.job.PhoneLensStore;
+import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.pattern.Pattern;
 
 /** A window with the start page and the page of one job; opens, closes and recovers that job. */
 public final class MainWindow {
     private final Application application;
     private final JFrame frame = new JFrame("Weltwright");
-    private final JobModel model = new JobModel(Job.begin(LocalDate.now(ZoneId.systemDefault())));
+    private final JobModel model;
     private final JPanel pageArea = new JPanel(new BorderLayout());
     private final ToastArea toasts = new ToastArea(pageArea);
     private final TaskQueue tasks = new TaskQueue(toasts::showError);
     private final Autosave autosave;
-    private final TraceController traceController = new TraceController(model, tasks);
     private final JobFileActions jobFiles;
     private final JobPage page;
     private final WindowPages pages;
@@ -56,6 +60,8 @@ public final class MainWindow {
     /** Creates a window with an empty job. */
     MainWindow(Application application) {
         this.application = application;
+        model = new JobModel(newJob(HardwareList.USUAL));
+        TraceController traceController = new TraceController(model, tasks);
         Preferences preferences = application.preferences();
         PhoneLensStore lensStore = application.lensStore();
         FileDialogs dialogs = new FileDialogs(frame, preferences);
@@ -78,7 +84,7 @@ public final class MainWindow {
         ApplicationActions actions = page.actions();
         HomePage home = new HomePage(
                 List.of(actions.newFromPhoto, actions.fromPhone),
-                List.of(actions.openJob, actions.printSheet, actions.saveSheet),
+                List.of(actions.openJob, actions.printSheet, actions.saveSheet, actions.preferences),
                 this::openSample,
                 jobFiles::open);
         pages = new WindowPages(home, page);
@@ -110,6 +116,9 @@ public final class MainWindow {
                 answer.cancelQuit(); // quit() may ask the user, and ends the program itself
                 application.quit();
             });
+        }
+        if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_PREFERENCES)) {
+            Desktop.getDesktop().setPreferencesHandler(e -> showPreferences());
         }
         if (isEmpty()) {
             showHome();
@@ -176,6 +185,48 @@ public final class MainWindow {
         RunnableAction wayOut = new RunnableAction(way, "", action);
         wayOut.putValue(Action.ACTION_COMMAND_KEY, "way out");
         toasts.ask(message, List.of(wayOut));
+    }
+
+    /**
+     * An empty job with the maker's defaults; with the usual values where they cannot be read, which is then told.
+     *
+     * @param before hardware for the job where the defaults have none
+     */
+    Job newJob(HardwareList before) {
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        try {
+            return application.makerDefaults().read().begin(today, before);
+        } catch (UserFacingException e) {
+            SwingUtilities.invokeLater(() -> toasts.showError(e.getMessage())); // once the window is built
+            return MakerDefaults.USUAL.begin(today, before);
+        }
+    }
+
+    /** Shows the preferences; afterwards every empty job begins with the maker's defaults as they then are. */
+    void showPreferences() {
+        page.commitFocusedField();
+        PreferencesDialog.show(
+                frame,
+                application.preferences(),
+                application.displayUnit(),
+                application.makerDefaults(),
+                () -> application.windows().forEach(open -> open.page.readPrinterPreferences()),
+                receiver -> runInBackground("Looking for printers", InstalledPrinters::find, receiver));
+        application.windows().forEach(MainWindow::beginAnewIfEmpty);
+    }
+
+    private void beginAnewIfEmpty() {
+        if (!isEmpty()) {
+            return;
+        }
+        Job begun = newJob(model.job().spec().hardware());
+        if (!begun.equals(model.job())) {
+            boolean home = isHomeShown();
+            model.open(begun, Optional.empty());
+            if (home) {
+                pages.showHome();
+            }
+        }
     }
 
     boolean isHomeShown() {

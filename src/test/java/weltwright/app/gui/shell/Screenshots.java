@@ -30,6 +30,7 @@ import weltwright.app.gui.theme.Theme;
 import weltwright.image.Photo;
 import weltwright.job.CuttingPlan;
 import weltwright.job.Job;
+import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.PriceFile;
@@ -75,6 +76,7 @@ final class Screenshots {
                             new InMemoryPreferences(),
                             new PhoneLensStore(state.resolve("phones")),
                             leather(state),
+                            new MakerDefaultsFile(state.resolve("defaults.json")),
                             new OpenedFiles(),
                             new OpenJobs(state.resolve("open-jobs")),
                             new RecentJobs(state.resolve("recent-jobs.json")))

@@ -11,6 +11,7 @@ import weltwright.app.gui.theme.Theme;
 import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
+import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.RecentJobs;
@@ -33,6 +34,7 @@ public final class EditingProcess {
                     new InMemoryPreferences(),
                     new PhoneLensStore(Path.of(args[0], "phones")),
                     new LeatherFiles(new StockShelf(Path.of(args[0], "stock")), Path.of(args[0], "prices.json")),
+                    new MakerDefaultsFile(Path.of(args[0], "defaults.json")),
                     new OpenedFiles(),
                     new OpenJobs(Path.of(args[0])),
                     new RecentJobs(Path.of(args[0], "recent-jobs.json")));

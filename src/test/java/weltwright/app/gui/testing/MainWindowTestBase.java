@@ -44,6 +44,7 @@ import weltwright.app.gui.theme.Theme;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.geometry.Point;
 import weltwright.job.Job;
+import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.RecentJobs;
@@ -82,6 +83,7 @@ public abstract class MainWindowTestBase {
                     new InMemoryPreferences(),
                     new PhoneLensStore(state.resolve("phones")),
                     new LeatherFiles(new StockShelf(state.resolve("stock")), state.resolve("prices.json")),
+                    new MakerDefaultsFile(state.resolve("defaults.json")),
                     opened,
                     new OpenJobs(state.resolve("open-jobs")),
                     new RecentJobs(state.resolve("recent-jobs.json")));

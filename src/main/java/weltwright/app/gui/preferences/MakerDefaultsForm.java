@@ -1,0 +1,137 @@
+package weltwright.app.gui.preferences;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.form.FieldFactory;
+import weltwright.app.gui.form.FormPanel;
+import weltwright.app.gui.form.ValidatedField;
+import weltwright.app.gui.widget.FileDialogs;
+import weltwright.app.gui.widget.RunnableAction;
+import weltwright.app.gui.widget.WrappedText;
+import weltwright.error.UserFacingException;
+import weltwright.job.HardwareFile;
+import weltwright.job.MakerDefaults;
+import weltwright.job.MakerDefaultsFile;
+import weltwright.sheath.hardware.HardwareList;
+import weltwright.sheath.spec.SpecFields;
+import weltwright.units.LengthField;
+import weltwright.wording.Messages;
+
+/** The form of the maker's defaults for new jobs. Each change is written at once. */
+final class MakerDefaultsForm extends FormPanel {
+    private static final Messages MESSAGES = Messages.of(MakerDefaultsForm.class);
+
+    private final transient MakerDefaultsFile file;
+    private final JTextField hardware = new JTextField();
+    private final JButton forget;
+    private final JButton open;
+    private final WrappedText error = new WrappedText();
+    private transient MakerDefaults defaults;
+
+    MakerDefaultsForm(MakerDefaultsFile file, FileDialogs dialogs) {
+        super("0 24 0 24");
+        this.file = file;
+        Optional<String> unreadable = Optional.empty();
+        try {
+            defaults = file.read();
+        } catch (UserFacingException e) {
+            defaults = MakerDefaults.USUAL;
+            unreadable = Optional.of(e.getMessage());
+        }
+        addHeading(MESSAGES.text("defaults"));
+        addText(MESSAGES.text("defaults.text"));
+        ValidatedField<Double> leather = length(SpecFields.LEATHER_THICKNESS, defaults.leatherMm());
+        ValidatedField<Double> pitch = FieldFactory.stitchPitch(defaults.pitchMm());
+        ValidatedField<Double> margin = length(SpecFields.STITCH_MARGIN, defaults.marginMm());
+        ValidatedField<Double> belt = length(SpecFields.BELT_WIDTH, defaults.beltWidthMm());
+        addField("leather", 'T', leather, SpecFields.LEATHER_THICKNESS.name(), MakerDefaults::withLeatherMm);
+        addField("pitch", 'L', pitch, SpecFields.PITCH.name(), MakerDefaults::withPitchMm);
+        addField("margin", 'M', margin, SpecFields.STITCH_MARGIN.name(), MakerDefaults::withMarginMm);
+        addField("belt", 'B', belt, SpecFields.BELT_WIDTH.name(), MakerDefaults::withBeltWidthMm);
+        hardware.setName("preferred hardware");
+        hardware.setEditable(false);
+        addRow(MESSAGES.text("hardware"), 'H', hardware, MESSAGES.text("hardware.tip"));
+        open = new JButton(new RunnableAction(
+                MESSAGES.text("hardware.open"), MESSAGES.text("hardware.open.tip"), () -> openHardware(dialogs)));
+        open.setName("open preferred hardware");
+        open.setMnemonic('F');
+        forget = new JButton(new RunnableAction(
+                MESSAGES.text("hardware.forget"),
+                MESSAGES.text("hardware.forget.tip"),
+                () -> change(old -> old.withHardware(Optional.empty()))));
+        forget.setName("forget preferred hardware");
+        forget.setMnemonic('J');
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6", "push[][]"));
+        buttons.add(forget);
+        buttons.add(open);
+        addFullWidth(buttons);
+        error.setName("defaults wrong");
+        addFullWidth(error);
+        showHardware();
+        error.showText(unreadable.orElse(""));
+        if (unreadable.isPresent()) {
+            for (ValidatedField<?> field : new ValidatedField<?>[] {leather, pitch, margin, belt}) {
+                field.textField().setEnabled(false);
+            }
+            open.setEnabled(false);
+            forget.setEnabled(false);
+        }
+    }
+
+    private static ValidatedField<Double> length(LengthField field, double mm) {
+        return FieldFactory.lengthOnCommit(field, mm);
+    }
+
+    /** Adds the row of a field. Its component is named apart from the field of the job for the same measure. */
+    private void addField(
+            String key,
+            char mnemonic,
+            ValidatedField<Double> field,
+            String typedName,
+            BiFunction<MakerDefaults, Double, MakerDefaults> setter) {
+        field.textField().setName("preferred " + typedName);
+        addRow(MESSAGES.text(key), mnemonic, field, MESSAGES.text(key + ".tip"));
+        field.setValue(field.value(), Optional.ofNullable(defaults.typed().get(typedName)));
+        field.onCommit(() -> change(old -> setter.apply(old, field.value()).withTyped(typedName, field.typedText())));
+    }
+
+    private void openHardware(FileDialogs dialogs) {
+        Optional<Path> chosen =
+                dialogs.chooseFile(MESSAGES.text("hardware.open.title"), MESSAGES.text("hardware.open.files"), "json");
+        if (chosen.isEmpty()) {
+            return;
+        }
+        try {
+            HardwareList list = HardwareFile.read(chosen.get());
+            change(old -> old.withHardware(Optional.of(list)));
+        } catch (UserFacingException e) {
+            error.showText(e.getMessage());
+        }
+    }
+
+    private void change(UnaryOperator<MakerDefaults> edit) {
+        MakerDefaults changed = edit.apply(defaults);
+        try {
+            file.write(changed);
+            defaults = changed;
+            error.showText("");
+        } catch (UserFacingException e) {
+            error.showText(e.getMessage());
+        }
+        showHardware();
+    }
+
+    private void showHardware() {
+        hardware.setText(defaults.hardware()
+                .map(list -> MESSAGES.text(
+                        "hardware.own", list.fasteners().size(), list.rings().size()))
+                .orElseGet(() -> MESSAGES.text("hardware.before")));
+        forget.setEnabled(defaults.hardware().isPresent());
+    }
+}

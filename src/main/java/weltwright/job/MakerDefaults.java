@@ -1,0 +1,72 @@
+package weltwright.job;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import weltwright.sheath.hardware.HardwareList;
+import weltwright.sheath.spec.BeltAttachment;
+import weltwright.sheath.spec.Leather;
+import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.Stitching;
+
+/**
+ * The maker's own defaults, from which a new job begins. A job that was begun before keeps its values.
+ *
+ * @param leatherMm thickness of the leather that the maker usually cuts
+ * @param pitchMm pitch of the maker's pricking iron
+ * @param marginMm distance of the stitch row from the outer edge
+ * @param beltWidthMm width of the belt
+ * @param hardware rivets, snaps, eyelets and rings at hand; empty where a new job takes those of the job before
+ * @param typed what the maker typed for these lengths, by the name of the field, such as "8 oz"
+ */
+@RecordBuilder
+public record MakerDefaults(
+        double leatherMm,
+        double pitchMm,
+        double marginMm,
+        double beltWidthMm,
+        Optional<HardwareList> hardware,
+        Map<String, String> typed)
+        implements MakerDefaultsBuilder.With {
+    /** The values of the standard sheath. */
+    public static final MakerDefaults USUAL = new MakerDefaults(
+            Leather.USUAL.thicknessMm(),
+            Stitching.USUAL.pitchMm(),
+            Stitching.USUAL.marginMm(),
+            BeltAttachment.USUAL.beltWidthMm(),
+            Optional.empty(),
+            Map.of());
+
+    public MakerDefaults {
+        Objects.requireNonNull(hardware);
+        typed = Map.copyOf(typed);
+    }
+
+    /** Replaces the text that the maker typed for a length; empty where the program wrote it. */
+    public MakerDefaults withTyped(String field, Optional<String> text) {
+        Map<String, String> texts = new HashMap<>(typed);
+        text.ifPresentOrElse(words -> texts.put(field, words), () -> texts.remove(field));
+        return withTyped(texts);
+    }
+
+    /**
+     * An empty job, as {@link Job#begin} makes it, with these values.
+     *
+     * @param before hardware for the job where there is none here
+     */
+    public Job begin(LocalDate today, HardwareList before) {
+        Job empty = Job.begin(today);
+        SheathSpec standard = empty.spec();
+        Job job = empty.withSpec(standard.withLeather(standard.leather().withThicknessMm(leatherMm))
+                .withStitching(standard.stitching().withPitchMm(pitchMm).withMarginMm(marginMm))
+                .withBelt(standard.belt().withBeltWidthMm(beltWidthMm))
+                .withHardware(hardware.orElse(before)));
+        for (Map.Entry<String, String> text : typed.entrySet()) {
+            job = job.withTyped(text.getKey(), Optional.of(text.getValue()));
+        }
+        return job;
+    }
+}

@@ -1,0 +1,129 @@
+package weltwright.job;
+
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
+import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import weltwright.error.UserFacingException;
+import weltwright.io.AtomicFile;
+import weltwright.io.FileKind;
+import weltwright.io.InputFile;
+import weltwright.io.UserDirectory;
+import weltwright.sheath.spec.SpecFields;
+
+/**
+ * The JSON file with the maker's defaults. Lengths are in mm.
+ *
+ * @param file need not exist; made with the first change
+ */
+public record MakerDefaultsFile(Path file) {
+    private static final String FORMAT = "weltwright defaults";
+    private static final int VERSION = 1;
+    private static final String UNITS = "mm";
+    private static final int GREATEST_BYTES = 4_000_000;
+    private static final FileKind KIND = FileKind.of("a maker's defaults", "\"" + FORMAT + "\"");
+
+    /** The file of this computer's user. */
+    public static MakerDefaultsFile standard() {
+        return new MakerDefaultsFile(UserDirectory.SETTINGS.path().resolve("defaults.json"));
+    }
+
+    /**
+     * Reads the defaults; the usual ones where there is no file.
+     *
+     * @throws UserFacingException if the file holds no defaults, or a length is out of bounds
+     */
+    public MakerDefaults read() {
+        if (!Files.exists(file)) {
+            return MakerDefaults.USUAL;
+        }
+        byte[] json = InputFile.read(file, GREATEST_BYTES, "defaults.json");
+        Document document;
+        try {
+            document = JobFile.JSON.readValue(json, Document.class);
+        } catch (IOException e) {
+            throw damaged(e);
+        }
+        if (document == null // the JSON "null"
+                || !FORMAT.equals(document.format)
+                || document.version != VERSION
+                || !UNITS.equals(document.units)) {
+            throw damaged(null);
+        }
+        try {
+            return document.defaults();
+        } catch (IllegalArgumentException | UserFacingException e) {
+            throw damaged(e);
+        }
+    }
+
+    /**
+     * Writes the defaults atomically, making the folder where that is missing.
+     *
+     * @throws UserFacingException if the file cannot be written, or what is there cannot be read and so must not be
+     *     replaced
+     */
+    public void write(MakerDefaults defaults) {
+        read();
+        Document document = new Document(
+                FORMAT,
+                VERSION,
+                UNITS,
+                defaults.leatherMm(),
+                defaults.pitchMm(),
+                defaults.marginMm(),
+                defaults.beltWidthMm(),
+                defaults.hardware().map(HardwareJson::of).orElse(null),
+                new TreeMap<>(defaults.typed()));
+        try {
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
+            }
+        } catch (IOException e) {
+            throw new UserFacingException(
+                    "The folder of " + file + " cannot be made.", "Check that you may write there.", e);
+        }
+        AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
+    }
+
+    private UserFacingException damaged(@Nullable Exception cause) {
+        return new UserFacingException(
+                "Your defaults for new jobs in " + file + " cannot be read, so new jobs begin with the usual values.",
+                "Mend the file, or remove it to set your defaults anew; it is left as it is.",
+                cause);
+    }
+
+    @JsonNaming(SnakeCaseStrategy.class)
+    private record Document(
+            String format,
+            int version,
+            String units,
+            double leather,
+            double pitch,
+            double stitchMargin,
+            double beltWidth,
+            @JsonSetter(nulls = Nulls.SET) @Nullable HardwareJson hardware,
+            Map<String, String> typed) {
+        MakerDefaults defaults() {
+            return new MakerDefaults(
+                    SpecFields.LEATHER_THICKNESS.checkedMm(leather),
+                    SpecFields.PITCH.checkedMm(pitch),
+                    SpecFields.STITCH_MARGIN.checkedMm(stitchMargin),
+                    SpecFields.BELT_WIDTH.checkedMm(beltWidth),
+                    Optional.ofNullable(hardware).map(HardwareJson::list),
+                    typed.entrySet().stream()
+                            .filter(entry -> entry.getValue().length() <= JobFields.TYPED.longest())
+                            .collect(Collectors.toMap(
+                                    Map.Entry::getKey, entry -> JobFields.TYPED.clean(entry.getValue()))));
+        }
+    }
+}

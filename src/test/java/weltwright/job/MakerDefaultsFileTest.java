@@ -1,0 +1,77 @@
+package weltwright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.error.UserFacingException;
+import weltwright.sheath.hardware.HardwareList;
+
+class MakerDefaultsFileTest {
+    private static final LocalDate DAY = LocalDate.of(2024, 5, 6);
+
+    @TempDir
+    private Path folder;
+
+    private MakerDefaultsFile file() {
+        return new MakerDefaultsFile(folder.resolve("settings").resolve("defaults.json"));
+    }
+
+    @Test
+    void readsWhatItWrote() {
+        MakerDefaults mine = new MakerDefaults(
+                2.5, 3, 4, 45, Optional.of(HardwareList.USUAL), Map.of("leather thickness", "2.5 mm"));
+        file().write(mine);
+        assertThat(file().read()).isEqualTo(mine);
+        MakerDefaults without = mine.withHardware(Optional.empty());
+        file().write(without);
+        assertThat(file().read()).isEqualTo(without);
+    }
+
+    @Test
+    void theUsualValuesBeginTheJobThatIsBegunWithoutAny() {
+        assertThat(file().read().begin(DAY, HardwareList.USUAL)).isEqualTo(Job.begin(DAY));
+    }
+
+    @Test
+    void aJobTakesTheHardwareOfTheJobBeforeWhereTheMakerHasNoList() {
+        HardwareList few = new HardwareList(HardwareList.USUAL.fasteners().subList(0, 9), HardwareList.USUAL.rings());
+        assertThat(MakerDefaults.USUAL.begin(DAY, few).spec().hardware()).isEqualTo(few);
+        assertThat(MakerDefaults.USUAL
+                        .withHardware(Optional.of(HardwareList.USUAL))
+                        .begin(DAY, few)
+                        .spec()
+                        .hardware())
+                .isEqualTo(HardwareList.USUAL);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "null",
+                "{}",
+                "[1",
+                "{\"format\":\"weltwright prices\",\"version\":1}",
+                "{\"format\":\"weltwright defaults\",\"version\":1,\"units\":\"mm\",\"leather\":99,\"pitch\":4,"
+                        + "\"stitch_margin\":3,\"belt_width\":38,\"hardware\":null,\"typed\":{}}",
+                "{\"format\":\"weltwright defaults\",\"version\":2,\"units\":\"mm\",\"leather\":3,\"pitch\":4,"
+                        + "\"stitch_margin\":3,\"belt_width\":38,\"hardware\":null,\"typed\":{}}"
+            })
+    void aDamagedFileIsToldAndNeverReplaced(String content) throws IOException {
+        Files.createDirectories(folder.resolve("settings"));
+        Files.writeString(file().file(), content);
+        assertThatThrownBy(() -> file().read()).isInstanceOf(UserFacingException.class);
+        assertThatThrownBy(() -> file().write(MakerDefaults.USUAL)).isInstanceOf(UserFacingException.class);
+        assertThat(Files.readString(file().file())).isEqualTo(content);
+    }
+}
