@@ -1,13 +1,16 @@
 package weltwright.job;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -35,25 +38,56 @@ public record StockShelf(Path folder) {
         return new StockShelf(UserDirectory.SETTINGS.path().resolve("stock"));
     }
 
-    /** All stock that can be read, sorted by name. */
-    public List<Stock> all() {
-        return items().stream().map(ShelvedStock::stock).toList();
+    /**
+     * What lies on the shelf.
+     *
+     * @param items all stock that can be read, with what the maker wrote down of it, sorted by name
+     * @param prices by area, of stock that has its own, by its name
+     * @param unreadable files that cannot be read, sorted
+     */
+    public record Contents(List<ShelvedStock> items, Map<String, LeatherPrice> prices, List<Path> unreadable) {
+        public Contents {
+            items = List.copyOf(items);
+            prices = Map.copyOf(prices);
+            unreadable = List.copyOf(unreadable);
+        }
     }
 
-    /** All stock that can be read, with what the maker wrote down of it, sorted by name. */
-    public List<ShelvedStock> items() {
-        List<ShelvedStock> all = new ArrayList<>();
+    /** All stock that can be read, sorted by name. */
+    public List<Stock> all() {
+        return contents().items().stream().map(ShelvedStock::stock).toList();
+    }
+
+    /** Reads the whole shelf. A file that cannot be read hides no other. */
+    public Contents contents() {
+        List<ShelvedStock> items = new ArrayList<>();
+        Map<String, LeatherPrice> prices = new HashMap<>();
+        List<Path> unreadable = new ArrayList<>();
+        for (Path file : files()) {
+            try {
+                StockJson document = read(file);
+                ShelvedStock item = document.item();
+                items.add(item);
+                document.priceByArea().ifPresent(price -> prices.put(item.name(), price));
+            } catch (UserFacingException e) {
+                unreadable.add(file);
+            }
+        }
+        items.sort(Comparator.comparing(ShelvedStock::name));
+        return new Contents(items, prices, unreadable);
+    }
+
+    private List<Path> files() {
+        List<Path> all = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + ENDING)) {
-                for (Path file : files) {
-                    all.add(read(file).item());
-                }
-            } catch (IOException e) {
+                files.forEach(all::add);
+            } catch (IOException | DirectoryIteratorException e) {
                 throw new UserFacingException(
                         "The folder " + folder + " cannot be read.", "Check that you may read it.", e);
             }
         }
-        all.sort(Comparator.comparing(ShelvedStock::name));
+        all.sort(Comparator.naturalOrder());
         return all;
     }
 

@@ -89,7 +89,14 @@ final class StockCommand implements Runnable {
             if (changes) {
                 throw new UserFacingException("The stock has no name.", "Say what it is to be called, or is called.");
             }
-            shelf.items().forEach(item -> print(item, out));
+            StockShelf.Contents contents = shelf.contents();
+            contents.items().forEach(item -> print(item, out));
+            contents.unreadable()
+                    .forEach(file -> spec.commandLine()
+                            .getErr()
+                            .println(file
+                                    + " cannot be read, so its leather is missing here. Put a good copy in its place, or"
+                                    + " take the file away."));
             return;
         }
         OptionalDouble thicknessMm = StockSize.thickness(thickness);

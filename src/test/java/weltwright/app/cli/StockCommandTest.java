@@ -52,6 +52,20 @@ class StockCommandTest {
     }
 
     @Test
+    void aDamagedFileHidesNoOtherStock() throws Exception {
+        run("stock", "shoulder", "--size", "12x24in").succeeds();
+        run("stock", "bend", "--size", "300x600mm").succeeds();
+        Files.writeString(folder.resolve("stock").resolve("belly.json"), "{\"format\": \"no sto");
+        Files.writeString(folder.resolve("stock").resolve("flank.json"), "null");
+
+        assertThat(shelf.all()).extracting(Stock::name).containsExactly("bend", "shoulder");
+        CommandLineRun list = run("stock");
+        assertThat(list.code()).isZero();
+        assertThat(list.out().lines()).hasSize(2);
+        assertThat(list.err()).contains("belly.json", "flank.json").doesNotContain("bend.json");
+    }
+
+    @Test
     void aCutIsWrittenDownAndUndone() {
         Path job = folder.resolve("anouk.wwj");
         JobFile.write(

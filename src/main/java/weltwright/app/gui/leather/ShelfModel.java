@@ -1,7 +1,7 @@
 package weltwright.app.gui.leather;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -17,6 +17,7 @@ final class ShelfModel {
     private final Consumer<String> errorListener;
     private List<ShelvedStock> items = List.of();
     private Map<String, LeatherPrice> prices = Map.of();
+    private List<Path> unreadable = List.of();
 
     /** @param errorListener receives why something could not be done, for the user */
     ShelfModel(StockShelf shelf, Consumer<String> errorListener) {
@@ -32,6 +33,11 @@ final class ShelfModel {
     /** The prices by area of stock that has one of its own, by its name. */
     Map<String, LeatherPrice> prices() {
         return prices;
+    }
+
+    /** Files of the shelf that cannot be read. */
+    List<Path> unreadable() {
+        return unreadable;
     }
 
     void addListener(Runnable listener) {
@@ -54,6 +60,7 @@ final class ShelfModel {
 
     private boolean attempt(Runnable change) {
         List<ShelvedStock> before = items;
+        List<Path> unreadableBefore = unreadable;
         boolean done = true;
         try {
             change.run();
@@ -62,15 +69,14 @@ final class ShelfModel {
             done = false;
         }
         try {
-            List<ShelvedStock> read = shelf.items();
-            Map<String, LeatherPrice> byArea = new HashMap<>();
-            read.forEach(item -> shelf.price(item.name()).ifPresent(price -> byArea.put(item.name(), price)));
-            items = read;
-            prices = Map.copyOf(byArea);
+            StockShelf.Contents read = shelf.contents();
+            items = read.items();
+            prices = read.prices();
+            unreadable = read.unreadable();
         } catch (UserFacingException e) {
             errorListener.accept(e.getMessage());
         }
-        if (!items.equals(before)) {
+        if (!items.equals(before) || !unreadable.equals(unreadableBefore)) {
             List.copyOf(listeners).forEach(Runnable::run);
         }
         return done;
