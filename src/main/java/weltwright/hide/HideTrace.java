@@ -11,12 +11,30 @@ import weltwright.geometry.Polyline;
  * @param flaws closed lines round what is not to be used: holes that were found, and what was drawn by hand
  * @param poorer closed lines round poorer leather, drawn by hand
  * @param groundOnLeather whether the ground of known size lies on the leather
+ * @param seen where outline and holes are seen in the photo
  * @param mmPerPx size of a pixel of the photo on the ground, by which to judge how exact the outline can be
  */
 public record HideTrace(
-        Polyline outline, List<Polyline> flaws, List<Polyline> poorer, boolean groundOnLeather, double mmPerPx) {
+        Polyline outline,
+        List<Polyline> flaws,
+        List<Polyline> poorer,
+        boolean groundOnLeather,
+        Seen seen,
+        double mmPerPx) {
     public HideTrace {
         flaws = List.copyOf(flaws);
         poorer = List.copyOf(poorer);
+    }
+
+    /**
+     * Leather in pixels of the upright photo.
+     *
+     * @param outline closed
+     * @param holes closed lines round the holes that were found
+     */
+    public record Seen(Polyline outline, List<Polyline> holes) {
+        public Seen {
+            holes = List.copyOf(holes);
+        }
     }
 }

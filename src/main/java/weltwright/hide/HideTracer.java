@@ -128,17 +128,25 @@ public final class HideTracer {
         Point corner = new Point(box.getMinX(), box.getMinY());
         UnaryOperator<Point> own = p -> turned.apply(p).minus(corner);
         List<Polyline> flaws = new ArrayList<>();
+        List<Polyline> holes = new ArrayList<>();
         for (Polyline hole : seen.holes) {
             Polyline boundary = edge.boundary(hole, true);
             if (Math.abs(boundary.signedAreaMm2()) >= LEAST_HOLE_MM2) {
                 flaws.add(simple(boundary.map(own)));
+                holes.add(hole);
             }
         }
         hide.flaws().forEach(drawn -> flaws.add(simple(edge.onTop(drawn).map(own))));
         List<Polyline> poorer = hide.poorer().stream()
                 .map(drawn -> simple(edge.onTop(drawn).map(own)))
                 .toList();
-        return new HideTrace(simple(outline.map(own)), flaws, poorer, seen.groundOnLeather, mmPerPx);
+        return new HideTrace(
+                simple(outline.map(own)),
+                flaws,
+                poorer,
+                seen.groundOnLeather,
+                new HideTrace.Seen(seen.outline, holes),
+                mmPerPx);
     }
 
     /** From the ground's frame, turned so that least stretch runs along x; mirrored where the flesh side is seen. */

@@ -18,10 +18,10 @@ import weltwright.trace.ground.GroundChoice;
 import weltwright.units.LengthField;
 
 /**
- * The rows of the knife's form for the ground: a list of grounds and the sizes that the chosen one needs. The distance
- * of the lines of a ruled ground is never proposed: until the user types it, the job's ground stays "find".
+ * The rows of a form for the ground of the job's photo: a list of grounds and the sizes that the chosen one needs. The
+ * distance of the lines of a ruled ground is never proposed: until the user types it, the job's ground stays "find".
  */
-final class GroundFields {
+public final class GroundFields {
     private static final GroundChoice ANY = new GroundChoice.Any();
     private static final GroundChoice SHEET = new GroundChoice.Sheet();
 
@@ -56,7 +56,7 @@ final class GroundFields {
      * @param form gets these rows
      * @param showCorners shows the photo with the rectangle's corners
      */
-    GroundFields(JobModel model, FormPanel form, Runnable showCorners) {
+    public GroundFields(JobModel model, FormPanel form, Runnable showCorners) {
         this.model = model;
         this.form = form;
         this.showCorners = showCorners;
@@ -81,7 +81,7 @@ final class GroundFields {
         });
         width.onCommit(() -> resize(width));
         height.onCommit(() -> resize(height));
-        form.addRow("It lay on", 'N', comboBox, "What the knife lay on in the photo; the printed sheet measures best");
+        form.addRow("It lay on", 'N', comboBox, "What it lay on in the photo; the printed sheet measures best");
         form.addRow("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
         form.addRow("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
         form.addRow("Height, 2 to 3", (char) 0, height, "Of the rectangle, from its corner 2 to its corner 3");
@@ -113,7 +113,8 @@ final class GroundFields {
         showCorners.run();
     }
 
-    void update(Job job) {
+    /** Shows the job's ground; to be called after each of its changes. */
+    public void update(Job job) {
         Object opened = model.openedPhoto();
         pitchMissing &= opened.equals(shownJob);
         shownJob = opened;

@@ -10,6 +10,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.app.gui.paper.CutterPreferences;
 import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.io.FileKind;
@@ -24,6 +25,10 @@ import weltwright.layout.cost.SheathCost;
 import weltwright.layout.stock.Stock;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
+import weltwright.output.cutter.CutPlan;
+import weltwright.output.cutter.CutterDxf;
+import weltwright.output.cutter.CutterSvg;
+import weltwright.output.cutter.LeatherSide;
 import weltwright.output.layout.LayoutPdf;
 import weltwright.output.layout.QuotePdf;
 import weltwright.output.print.LayoutPagesPdf;
@@ -33,12 +38,11 @@ import weltwright.wording.Messages;
 
 /** Saves the layout and the quote, and writes down on the shelf what is cut. */
 final class LeatherActions {
-    private static final String PDF = "pdf";
-
     private final Messages messages = Messages.of(LeatherActions.class);
     private final LayoutModel model;
     private final ShelfModel shelf;
     private final PrinterPreferences printer;
+    private final CutterPreferences cutter;
     private final TaskQueue tasks;
     private final FileDialogs dialogs;
     private final Consumer<String> notifier;
@@ -50,6 +54,7 @@ final class LeatherActions {
             LayoutModel model,
             ShelfModel shelf,
             PrinterPreferences printer,
+            CutterPreferences cutter,
             TaskQueue tasks,
             FileDialogs dialogs,
             Consumer<String> notifier,
@@ -57,6 +62,7 @@ final class LeatherActions {
         this.model = model;
         this.shelf = shelf;
         this.printer = printer;
+        this.cutter = cutter;
         this.tasks = tasks;
         this.dialogs = dialogs;
         this.notifier = notifier;
@@ -67,7 +73,7 @@ final class LeatherActions {
     void saveLayout() {
         LocalDate day = model.job().begun();
         PaperSize paper = printer.paper();
-        save("layout", LayoutPdf.KIND, (layout, file) -> LayoutPdf.write(layout, day, paper, file));
+        save("layout", "pdf", LayoutPdf.KIND, (layout, file) -> LayoutPdf.write(layout, day, paper, file));
     }
 
     /** Saves each of the shown layouts true to size over pages that are joined, each in a file of its own. */
@@ -75,13 +81,41 @@ final class LeatherActions {
         PageHeading heading = heading();
         PaperSize paper = printer.paper();
         PrintScale scale = printer.scale();
-        save("pages", LayoutPagesPdf.KIND, (layout, file) -> LayoutPagesPdf.write(layout, heading, paper, scale, file));
+        save(
+                "pages",
+                "pdf",
+                LayoutPagesPdf.KIND,
+                (layout, file) -> LayoutPagesPdf.write(layout, heading, paper, scale, file));
     }
 
-    /** @param key of the messages, and the end of the file's proposed name */
-    private void save(String key, FileKind kind, BiConsumer<StockLayout, Path> writer) {
+    /** Saves each of the shown layouts as SVG, with the side of the leather up that the cutting machine's bed has. */
+    void saveSvg() {
+        saveForMachine("svg", CutterSvg.KIND, CutterSvg::write);
+    }
+
+    /** Saves each of the shown layouts as DXF, like {@link #saveSvg}. */
+    void saveDxf() {
+        saveForMachine("dxf", CutterDxf.KIND, CutterDxf::write);
+    }
+
+    private void saveForMachine(String format, FileKind kind, BiConsumer<CutPlan, Path> writer) {
+        PageHeading heading = heading();
+        LeatherSide sideUp = cutter.bed().sideUp();
+        save(format, format, kind, (layout, file) -> writer.accept(CutPlan.of(layout, sideUp, heading), file));
+    }
+
+    /**
+     * @param key of the messages
+     * @param extension of the files
+     */
+    private void save(String key, String extension, FileKind kind, BiConsumer<StockLayout, Path> writer) {
         List<StockLayout> layouts = model.layouts();
-        dialogs.chooseSaveFile(messages.text(key + ".title"), baseName() + "-" + key, messages.text("pdf"), PDF, kind)
+        dialogs.chooseSaveFile(
+                        messages.text(key + ".title"),
+                        baseName() + (key.equals("pages") ? "-pages" : "-layout"),
+                        messages.text(extension),
+                        extension,
+                        kind)
                 .ifPresent(first -> tasks.submit(
                         messages.text(key + ".saving"),
                         () -> {
@@ -100,7 +134,7 @@ final class LeatherActions {
         PageHeading heading = heading();
         PaperSize paper = printer.paper();
         dialogs.chooseSaveFile(
-                        messages.text("quote.title"), baseName() + "-quote", messages.text("pdf"), PDF, QuotePdf.KIND)
+                        messages.text("quote.title"), baseName() + "-quote", messages.text("pdf"), "pdf", QuotePdf.KIND)
                 .ifPresent(file -> tasks.submit(
                         messages.text("quote.saving"),
                         Executors.callable(() -> QuotePdf.write(pattern, cost, heading, paper, file)),

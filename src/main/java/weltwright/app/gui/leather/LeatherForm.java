@@ -2,6 +2,7 @@ package weltwright.app.gui.leather;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
@@ -36,11 +37,14 @@ final class LeatherForm extends FormPanel {
     private final transient LeatherActions actions;
     private final JButton saveLayout;
     private final JButton savePages;
+    private final JButton saveSvg;
+    private final JButton saveDxf;
     private final JComboBox<ComboBoxItem<OffcutShape>> offcut;
     private final JButton cut;
     private final JButton undoCut;
     private final JButton saveQuote;
     private final WrappedText noStock;
+    private final WrappedText unreadable = new WrappedText();
     private final WrappedText costText;
     private final CostTable costTable = new CostTable();
     private final transient ShelfModel shelf;
@@ -48,13 +52,17 @@ final class LeatherForm extends FormPanel {
     private transient Optional<SheathCost> known = Optional.empty();
     private transient Optional<CostInput> counted = Optional.empty();
 
-    /** @param costTasks runs the counting of costs, beside the layout's search */
+    /**
+     * @param addFromPhoto puts leather on the shelf from a photo
+     * @param costTasks runs the counting of costs, beside the layout's search
+     */
     LeatherForm(
             JobModel job,
             LayoutModel model,
             ShelfModel shelf,
             PriceListModel prices,
             StockEditor editor,
+            Runnable addFromPhoto,
             StockCards cards,
             LeatherActions actions,
             TaskQueue costTasks) {
@@ -64,13 +72,18 @@ final class LeatherForm extends FormPanel {
         this.actions = actions;
         saveLayout = button("save layout", "form.save_layout", actions::saveLayout);
         savePages = button("save layout pages", "form.save_pages", actions::savePages);
+        saveSvg = button("save layout svg", "form.save_svg", actions::saveSvg);
+        saveDxf = button("save layout dxf", "form.save_dxf", actions::saveDxf);
         cut = button("cut this", "form.cut", this::cutThis);
         undoCut = button("undo cut", "form.undo_cut", actions::undoCut);
         saveQuote = button("save quote", "form.save_quote", this::saveTheQuote);
         addHeading(messages.text("form.shelf"));
         noStock = addText(messages.text("form.no_stock"));
         addFullWidth(cards);
+        unreadable.setName("unreadable stock");
+        addFullWidth(unreadable);
         addFullWidth(button("add panel", "form.add_panel", editor::add));
+        addFullWidth(button("add from photo", "form.add_photo", addFromPhoto));
         addHeading(messages.text("form.layout"));
         FormBinding<CuttingPlan> plan = new FormBinding<>(job, Job::cutting, Job::withCutting);
         addSheaths(plan);
@@ -85,6 +98,8 @@ final class LeatherForm extends FormPanel {
         JPanel buttons = new JPanel(new MigLayout("insets 6 0 0 0, fillx, wrap 1, gapy 6, hidemode 3", "[grow,fill]"));
         buttons.add(saveLayout);
         buttons.add(savePages);
+        buttons.add(saveSvg, "split 2, sizegroup machine");
+        buttons.add(saveDxf, "sizegroup machine");
         buttons.add(cut);
         buttons.add(undoCut);
         addFullWidth(buttons);
@@ -155,8 +170,14 @@ final class LeatherForm extends FormPanel {
         boolean laidOut = !model.layouts().isEmpty();
         boolean wasCut = phase == LayoutModel.Phase.CUT;
         noStock.setVisible(shelf.items().isEmpty());
+        String files = shelf.unreadable().stream()
+                .map(file -> messages.text("form.unreadable", file))
+                .collect(Collectors.joining("\n"));
+        unreadable.showText(files);
         saveLayout.setEnabled(laidOut);
         savePages.setEnabled(laidOut);
+        saveSvg.setEnabled(laidOut);
+        saveDxf.setEnabled(laidOut);
         cut.setVisible(!wasCut);
         cut.setEnabled(laidOut && phase != LayoutModel.Phase.SEARCHING);
         undoCut.setVisible(wasCut);

@@ -169,11 +169,10 @@ public final class LeatherPanel extends JPanel {
         if (model.isHandDropped()) {
             lines.add(messages.text("remark.hand_dropped"));
         }
-        model.input()
-                .map(LayoutInput::leftOut)
-                .filter(names -> !names.isEmpty())
-                .ifPresent(
-                        names -> lines.add(messages.text("remark.left_out", String.join(", ", names), names.size())));
+        String leftOut = LayoutProgress.leftOut(model);
+        if (!leftOut.isEmpty()) {
+            lines.add(leftOut);
+        }
         return lines;
     }
 }

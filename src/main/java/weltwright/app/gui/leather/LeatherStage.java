@@ -9,8 +9,10 @@ import java.util.function.Supplier;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.app.gui.paper.CutterPreferences;
 import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.job.PhoneLensStore;
 import weltwright.sheath.pattern.Pattern;
 
 /** The leather stage: its form and its drawing, connected. */
@@ -22,6 +24,7 @@ public final class LeatherStage {
 
     /**
      * @param parent of dialogs
+     * @param lensStore lenses of the phones that took the photos of leather
      * @param pattern returns the pattern of the present job; empty while it is being drawn and where there is none
      * @param patternError returns why there is no pattern; the empty text while it is being drawn
      * @param notifier shows a message to the user
@@ -31,9 +34,11 @@ public final class LeatherStage {
             Component parent,
             JobModel job,
             LeatherFiles files,
+            PhoneLensStore lensStore,
             Supplier<Optional<Pattern>> pattern,
             Supplier<String> patternError,
             PrinterPreferences printer,
+            CutterPreferences cutter,
             TaskQueue tasks,
             FileDialogs dialogs,
             Consumer<String> notifier,
@@ -42,11 +47,17 @@ public final class LeatherStage {
         ShelfModel shelf = new ShelfModel(files.shelf(), notifier);
         PriceListModel prices = new PriceListModel(files.prices(), notifier);
         layout = new LayoutModel(job, shelf, prices, pattern, notifier);
-        LeatherActions actions = new LeatherActions(layout, shelf, printer, tasks, dialogs, notifier, savedNotifier);
+        LeatherActions actions =
+                new LeatherActions(layout, shelf, printer, cutter, tasks, dialogs, notifier, savedNotifier);
         StockCards[] cards = new StockCards[1];
         StockEditor editor = new StockEditor(parent, job, files.shelf(), shelf, name -> cards[0].choose(name, true));
         cards[0] = new StockCards(job, shelf, editor);
-        form = new LeatherForm(job, layout, shelf, prices, editor, cards[0], actions, costTasks);
+        Runnable addFromPhoto = () -> new HideDialog(parent, job.unit(), dialogs, lensStore, files.shelf(), name -> {
+                    shelf.read();
+                    cards[0].choose(name, true);
+                })
+                .open();
+        form = new LeatherForm(job, layout, shelf, prices, editor, addFromPhoto, cards[0], actions, costTasks);
         panel = new LeatherPanel(layout, job, patternError);
     }
 
@@ -56,6 +67,23 @@ public final class LeatherStage {
 
     public LeatherPanel panel() {
         return panel;
+    }
+
+    /** How far the layout is. */
+    public LayoutProgress progress() {
+        return LayoutProgress.of(layout);
+    }
+
+    /** Adds a listener that is called whenever {@link #progress} has changed. */
+    public void addProgressListener(Runnable listener) {
+        LayoutProgress[] told = {progress()};
+        layout.addListener(() -> {
+            LayoutProgress now = progress();
+            if (!now.equals(told[0])) {
+                told[0] = now;
+                listener.run();
+            }
+        });
     }
 
     /** To be called whenever the pattern has changed. */

@@ -1,34 +1,22 @@
 package weltwright.app.gui.leather;
 
 import java.awt.Component;
-import java.awt.Dialog;
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import javax.swing.JButton;
-import javax.swing.JComboBox;
-import javax.swing.JComponent;
-import javax.swing.JDialog;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
-import javax.swing.KeyStroke;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.locationtech.jts.geom.Envelope;
-import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
-import weltwright.app.gui.widget.RunnableAction;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.error.UserFacingException;
 import weltwright.job.JobFields;
 import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
-import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
 import weltwright.wording.Messages;
 
@@ -64,62 +52,39 @@ final class StockEditor {
     private final class StockDialog {
         private final Messages messages = Messages.of(StockEditor.class);
         private final Optional<ShelvedStock> before;
-        private final JDialog dialog;
+        private final ShelfDialog dialog;
         private final FormPanel form = new FormPanel();
+        private final StockFields fields;
         private final WrappedText error = new WrappedText(ThemeColors::error);
-        private final ValidatedField<String> name;
         private final ValidatedField<OptionalDouble> length =
                 FieldFactory.optionalLength(JobFields.STOCK_LENGTH, mm -> mm);
         private final ValidatedField<OptionalDouble> width =
                 FieldFactory.optionalLength(JobFields.STOCK_WIDTH, mm -> mm);
-        private final ValidatedField<OptionalDouble> thickness =
-                FieldFactory.optionalLength(JobFields.STOCK_THICKNESS, mm -> mm);
-        private final ValidatedField<String> kind;
-        private final ValidatedField<OptionalDouble> price;
-        private final JComboBox<ComboBoxItem<LeatherPrice.Per>> per = new JComboBox<>();
 
         StockDialog(Optional<ShelvedStock> before) {
             this.before = before;
-            dialog = new JDialog(
-                    SwingUtilities.getWindowAncestor(parent),
+            dialog = new ShelfDialog(
+                    parent,
                     messages.text(before.isEmpty() ? "editor.add.title" : "editor.change.title"),
-                    Dialog.ModalityType.APPLICATION_MODAL);
-            dialog.setName("stock editor");
-            name = FieldFactory.text(
-                    JobFields.STOCK_NAME, before.map(ShelvedStock::name).orElse(""));
-            kind = FieldFactory.text(
-                    JobFields.STOCK_KIND, before.map(ShelvedStock::kind).orElse(""));
-            price = FieldFactory.optionalNumber(
-                    JobFields.PRICE,
-                    before.flatMap(ShelvedStock::price)
-                            .map(each -> OptionalDouble.of(each.amount().doubleValue()))
-                            .orElse(OptionalDouble.empty()));
-            StockWording wording = new StockWording(job.unit());
-            for (LeatherPrice.Per each : LeatherPrice.Per.values()) {
-                per.addItem(new ComboBoxItem<>(each, wording.per(each)));
-            }
-            per.setName("price per");
-            before.flatMap(ShelvedStock::price).ifPresent(each -> ComboBoxItem.select(per, each.per()));
+                    "stock editor",
+                    messages.text(before.isEmpty() ? "editor.add" : "editor.change"));
+            fields = new StockFields(form, job.unit(), before);
             boolean panel =
                     before.map(item -> StockWording.isPanel(item.stock())).orElse(true);
-            row("name", name);
+            fields.addName();
             if (panel) {
                 length.withExample(OptionalDouble.of(24 * 25.4));
                 width.withExample(OptionalDouble.of(12 * 25.4));
                 row("length", length);
                 row("width", width);
             }
-            row("thickness", thickness);
-            row("kind", kind);
-            row("price", price);
-            form.addRow(messages.text("editor.per"), (char) 0, per, messages.text("editor.per.tip"));
+            fields.addOthers();
             form.addText(messages.text(panel ? "editor.direction" : "editor.outline"));
             form.setUnit(job.unit());
             before.map(ShelvedStock::stock).ifPresent(stock -> {
                 Envelope extent = stock.outline().polygon().getEnvelopeInternal();
                 length.setValue(OptionalDouble.of(extent.getWidth()));
                 width.setValue(OptionalDouble.of(extent.getHeight()));
-                thickness.setValue(stock.thicknessMm());
             });
             error.showText("");
             form.addFullWidth(error);
@@ -130,36 +95,13 @@ final class StockEditor {
         }
 
         void open() {
-            JButton save = new JButton(messages.text(before.isEmpty() ? "editor.add" : "editor.change"));
-            save.setName("save stock");
-            save.addActionListener(e -> save());
-            JButton cancel = new JButton(messages.text("editor.cancel"));
-            cancel.setName("cancel stock");
-            cancel.addActionListener(e -> dialog.dispose());
-            JPanel content = new JPanel(new MigLayout("insets 0 0 12 0, fill, wrap 1", "[grow,fill]"));
-            content.add(form, "w " + WIDTH_PX + "!, push");
-            JPanel buttons = new JPanel(new MigLayout("insets 0 16 0 16"));
-            buttons.add(new JPanel(), "pushx");
-            buttons.add(cancel);
-            buttons.add(save);
-            content.add(buttons);
-            dialog.setContentPane(content);
-            dialog.getRootPane().setDefaultButton(save);
-            dialog.getRootPane()
-                    .getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-                    .put(KeyStroke.getKeyStroke("ESCAPE"), "close");
-            dialog.getRootPane().getActionMap().put("close", new RunnableAction("close", "", dialog::dispose));
-            dialog.pack();
-            dialog.setLocationRelativeTo(parent);
-            dialog.setVisible(true);
+            JPanel body = new JPanel(new MigLayout("insets 0, fill"));
+            body.add(form, "w " + WIDTH_PX + "!, push");
+            dialog.open(body, parent, this::save);
         }
 
         private void save() {
-            if (dialog.getFocusOwner() instanceof JTextField line) {
-                line.postActionEvent();
-            }
-            if (form.refusedField().isPresent()) {
-                form.showRefusedField();
+            if (!dialog.commit(form)) {
                 return;
             }
             String missing = missing();
@@ -167,7 +109,7 @@ final class StockEditor {
                 show(missing);
                 return;
             }
-            ShelvedStock item = new ShelvedStock(stock(), kind.value(), price());
+            ShelvedStock item = new ShelvedStock(stock(), fields.kind(), fields.price());
             try {
                 if (before.isPresent()) {
                     shelf.replace(before.get().name(), item);
@@ -179,7 +121,7 @@ final class StockEditor {
                 show(e.getMessage());
                 return;
             }
-            dialog.dispose();
+            dialog.close();
             model.read();
             if (before.isEmpty()) {
                 addedListener.accept(item.name());
@@ -188,12 +130,12 @@ final class StockEditor {
 
         private void show(String message) {
             error.showText(message);
-            dialog.pack();
+            dialog.window().pack();
         }
 
         private String missing() {
-            if (name.value().isBlank()) {
-                return messages.text("editor.name.missing");
+            if (!fields.missing().isEmpty()) {
+                return fields.missing();
             }
             return stockBefore().filter(stock -> !StockWording.isPanel(stock)).isEmpty()
                             && (length.value().isEmpty() || width.value().isEmpty())
@@ -208,25 +150,19 @@ final class StockEditor {
         private Stock stock() {
             return stockBefore()
                     .filter(stock -> !StockWording.isPanel(stock) || hasSize(stock))
-                    .map(stock -> new Stock(name.value(), stock.outline(), stock.flaws(), thickness.value()))
+                    .map(stock -> new Stock(
+                            fields.name(), stock.outline(), stock.flaws(), stock.poorer(), fields.thicknessMm()))
                     .orElseGet(() -> Stock.panel(
-                            name.value(),
+                            fields.name(),
                             length.value().getAsDouble(),
                             width.value().getAsDouble(),
-                            thickness.value()));
+                            fields.thicknessMm()));
         }
 
         private boolean hasSize(Stock stock) {
             Envelope extent = stock.outline().polygon().getEnvelopeInternal();
             return length.value().equals(OptionalDouble.of(extent.getWidth()))
                     && width.value().equals(OptionalDouble.of(extent.getHeight()));
-        }
-
-        private Optional<LeatherPrice> price() {
-            return price.value().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new LeatherPrice(
-                            BigDecimal.valueOf(price.value().getAsDouble()), ComboBoxItem.selected(per)));
         }
 
         /** The present job keeps its stock under the new name. */

@@ -17,7 +17,7 @@ public final class CutterPreferences {
         this.preferences = preferences;
     }
 
-    CutterBed bed() {
+    public CutterBed bed() {
         CutterBed defaults = CutterBed.USUAL;
         String side = preferences.get(SIDE_UP, "");
         return new CutterBed(

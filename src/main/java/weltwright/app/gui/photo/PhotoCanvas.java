@@ -29,7 +29,7 @@ import weltwright.wording.TraceWording;
  * Shows the photo as taken with the ground that was found in it. Where the ground is a rectangle whose corners are set
  * by hand, its corners can be moved with the mouse or the keys; a magnifier shows the selected one.
  */
-public final class PhotoCanvas extends DrawingCanvas {
+public class PhotoCanvas extends DrawingCanvas {
     // Chosen by eye.
     private static final double FAR_NUDGE_PX = 10;
 
@@ -42,7 +42,7 @@ public final class PhotoCanvas extends DrawingCanvas {
     private Object dragKey = new Object();
     private String errorMessage = "";
 
-    PhotoCanvas(JobModel model) {
+    public PhotoCanvas(JobModel model) {
         this.model = model;
         setName("photo drawing");
         getAccessibleContext().setAccessibleName("The photo");
@@ -82,7 +82,7 @@ public final class PhotoCanvas extends DrawingCanvas {
         listeners.add(listener);
     }
 
-    public void setBackgroundImage(Optional<BackgroundImage> image) {
+    public final void setBackgroundImage(Optional<BackgroundImage> image) {
         background.setImage(image);
         contentChanged();
     }
@@ -118,12 +118,13 @@ public final class PhotoCanvas extends DrawingCanvas {
     }
 
     /** Converts a point of the upright photo (px, pixel centres at whole numbers) to the drawing (mm). */
-    Point toMm(Point px) {
+    public final Point toMm(Point px) {
         double height = photo().map(Photo::heightPx).orElse(0);
         return new Point(px.x() + 0.5, height - px.y() - 0.5).times(mmPerPx());
     }
 
-    private Point toPx(Point mm) {
+    /** Converts a point of the drawing (mm) to the upright photo (px). */
+    protected final Point toPx(Point mm) {
         double height = photo().map(Photo::heightPx).orElse(0);
         Point px = mm.times(1 / mmPerPx());
         return new Point(px.x() - 0.5, height - px.y() - 0.5);

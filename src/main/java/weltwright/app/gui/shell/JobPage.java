@@ -127,9 +127,11 @@ final class JobPage extends JPanel {
                 frame,
                 model,
                 application.leatherFiles(),
+                lensStore,
                 patternPanel::pattern,
                 patternPanel::error,
                 printer,
+                cutter,
                 tasks,
                 dialogs,
                 toasts::showMessage,
@@ -189,6 +191,7 @@ final class JobPage extends JPanel {
         patternPanel.addListener(paper::update);
         patternPanel.addListener(benchPanel::patternChanged);
         patternPanel.addListener(leather::patternChanged);
+        leather.addProgressListener(this::update);
         findings.onShow(this::showDrawing);
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         setUnit(displayUnit.unit());
@@ -306,7 +309,7 @@ final class JobPage extends JPanel {
         photoPanel.leaveOut(traceController.error());
         nextStepBar.show(NextStepPrompt.of(job, stage, circumstances(stage)));
         boolean computing = patternPanel.pattern().isEmpty();
-        stageBar.show(each -> StageProgress.of(job, each, circumstances(each), computing));
+        stageBar.show(each -> StageProgress.of(job, each, circumstances(each), computing, leather.progress()));
         actions.setPatternAvailable(patternPanel.pattern().isPresent()
                 || forms.refusal(WorkflowStage.PAPER).isPresent());
         drawings.show(stage, job, photoRequested);

@@ -35,6 +35,7 @@ import weltwright.app.gui.paper.InstalledPrinters;
 import weltwright.app.gui.preferences.PreferencesDialog;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.app.gui.widget.FileDropHandler;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.error.UserFacingException;
 import weltwright.job.AbandonedJob;

@@ -1,5 +1,6 @@
 package weltwright.app.gui.shell;
 
+import weltwright.app.gui.leather.LayoutProgress;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.job.Job;
 import weltwright.wording.Messages;
@@ -18,12 +19,14 @@ record StageProgress(StageState state, String reason) {
      *
      * @param now with the refused entry on which this stage depends
      * @param computing whether the pattern is being computed
+     * @param layout how far the layout on leather is
      */
-    static StageProgress of(Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing) {
+    static StageProgress of(
+            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing, LayoutProgress layout) {
         if (!now.entryError().isEmpty()) {
             return new StageProgress(StageState.STOPPED, now.entryError());
         }
-        return stage == WorkflowStage.KNIFE ? ofKnife(job, now) : ofPattern(job, stage, now, computing);
+        return stage == WorkflowStage.KNIFE ? ofKnife(job, now) : ofPattern(job, stage, now, computing, layout);
     }
 
     private static StageProgress ofKnife(Job job, NextStepPrompt.Circumstances now) {
@@ -46,7 +49,7 @@ record StageProgress(StageState state, String reason) {
     }
 
     private static StageProgress ofPattern(
-            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing) {
+            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing, LayoutProgress layout) {
         if (job.silhouette().isEmpty()) {
             return new StageProgress(StageState.OPEN, MESSAGES.text("waits.outline"));
         }
@@ -59,9 +62,22 @@ record StageProgress(StageState state, String reason) {
         if (stage == WorkflowStage.BENCH && !job.workDone().isEmpty()) {
             return new StageProgress(StageState.WORKING, "");
         }
+        if (stage == WorkflowStage.LEATHER) {
+            return ofLayout(layout);
+        }
         if (stage != WorkflowStage.SHEATH) {
             return new StageProgress(StageState.OPEN, "");
         }
         return new StageProgress(computing ? StageState.WORKING : StageState.DONE, "");
+    }
+
+    private static StageProgress ofLayout(LayoutProgress layout) {
+        StageState state = switch (layout.state()) {
+            case NOT_BEGUN -> StageState.OPEN;
+            case SEARCHING -> StageState.WORKING;
+            case LAID_OUT -> StageState.DONE;
+            case NO_ROOM -> StageState.DOUBTFUL;
+        };
+        return new StageProgress(state, layout.reason());
     }
 }

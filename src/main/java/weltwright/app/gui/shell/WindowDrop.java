@@ -21,6 +21,7 @@ import javax.swing.JTable;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.FileDropHandler;
 
 /**
  * Makes the whole window take dropped files, and shows it while one is dragged over it. Texts and tables, which would

@@ -38,6 +38,11 @@ public final class FileDialogs {
         this.preferences = preferences;
     }
 
+    /** Returns dialogs over another component, which begin in the same folders. */
+    public FileDialogs over(Component otherParent) {
+        return new FileDialogs(otherParent, preferences);
+    }
+
     /** Returns the folder that was used last. */
     public static Optional<Path> lastFolder(Preferences preferences) {
         return Optional.ofNullable(preferences.get(FOLDER, null)).map(Path::of);

@@ -16,6 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.swing.JButton;
 import javax.swing.JLabel;
+import javax.swing.JToggleButton;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -110,7 +111,7 @@ class LeatherStageTest extends MainWindowTestBase {
         editor.button("save stock").click();
         robot.waitForIdle();
 
-        ShelvedStock shelved = shelf().items().get(0);
+        ShelvedStock shelved = shelf().contents().items().get(0);
         Envelope extent = shelved.stock().outline().polygon().getEnvelopeInternal();
         assertThat(extent.getWidth()).isCloseTo(24 * INCH, within(1e-9));
         assertThat(extent.getHeight()).isCloseTo(12 * INCH, within(1e-9));
@@ -242,6 +243,13 @@ class LeatherStageTest extends MainWindowTestBase {
         choose(layout);
         await("the layout's PDF", () -> Files.exists(layout));
         assertThat(text(layout)).contains("Layout on panel", "2 × Trial knife");
+        for (String format : List.of("svg", "dxf")) {
+            Path drawing = folder.resolve("layout." + format);
+            frame.button("save layout " + format).click();
+            choose(drawing);
+            await("the layout's " + format, () -> Files.exists(drawing));
+            assertThat(drawing).content().contains(format.equals("svg") ? "mm\"" : "$INSUNITS");
+        }
 
         await(
                 "the cost",
@@ -283,6 +291,20 @@ class LeatherStageTest extends MainWindowTestBase {
     }
 
     @Test
+    void aDamagedFileOfTheShelfIsNamedAndHidesNoOtherStock() throws IOException {
+        shelve("panel", 1000, 500);
+        Files.writeString(state.resolve("stock").resolve("belly.json"), "{\"format\": \"no sto");
+        openLeather(onPanel(1));
+        stopWith(1);
+        assertThat(frame.textBox("unreadable stock").text()).contains("belly.json");
+        JToggleButton stage = robot.finder().findByName("stage Leather", JToggleButton.class);
+        await(
+                "the stage's tick",
+                () -> execute(() -> stage.getAccessibleContext().getAccessibleName())
+                        .endsWith("done"));
+    }
+
+    @Test
     void saysWhyNothingFits() {
         shelve("panel", 60, 50);
         openLeather(onPanel(1));
@@ -291,5 +313,8 @@ class LeatherStageTest extends MainWindowTestBase {
                 () -> execute(
                         () -> robot.finder().findByName("layout remarks", false).isShowing()));
         assertThat(frame.textBox("layout remarks").text()).contains("room was found on panel for 0");
+        JToggleButton stage = robot.finder().findByName("stage Leather", JToggleButton.class);
+        assertThat(execute(() -> stage.getAccessibleContext().getAccessibleName()))
+                .endsWith("look at it");
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import weltwright.app.gui.leather.LayoutProgress;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.job.Job;
@@ -21,7 +22,26 @@ class StageProgressTest {
         assertThat(bench(OutlinedJobs.empty()).reason()).contains("Waits for the outline");
     }
 
+    @Test
+    void theLeatherIsAsFarAsItsLayout() {
+        assertThat(leather(LayoutProgress.State.NOT_BEGUN).state()).isEqualTo(StageState.OPEN);
+        assertThat(leather(LayoutProgress.State.SEARCHING).state()).isEqualTo(StageState.WORKING);
+        assertThat(leather(LayoutProgress.State.LAID_OUT).state()).isEqualTo(StageState.DONE);
+        assertThat(leather(LayoutProgress.State.NO_ROOM))
+                .isEqualTo(new StageProgress(StageState.DOUBTFUL, "the reason"));
+    }
+
+    private static StageProgress leather(LayoutProgress.State state) {
+        return StageProgress.of(
+                OutlinedJobs.outlined(),
+                WorkflowStage.LEATHER,
+                NextStepPrompt.Circumstances.NONE,
+                false,
+                new LayoutProgress(state, state == LayoutProgress.State.NO_ROOM ? "the reason" : ""));
+    }
+
     private static StageProgress bench(Job job) {
-        return StageProgress.of(job, WorkflowStage.BENCH, NextStepPrompt.Circumstances.NONE, false);
+        return StageProgress.of(
+                job, WorkflowStage.BENCH, NextStepPrompt.Circumstances.NONE, false, LayoutProgress.NONE);
     }
 }

@@ -20,8 +20,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import org.assertj.swing.core.BasicRobot;
@@ -237,8 +237,13 @@ public abstract class MainWindowTestBase {
                 CONDITION_TIMEOUT_MS);
     }
 
-    /** As the desktop hands a dropped file over. */
+    /** As the desktop hands a file over that is dropped on the main window. */
     public void drop(Path file) {
+        drop(window.frame().getRootPane(), file);
+    }
+
+    /** As the desktop hands a file over that is dropped on a window. */
+    public void drop(JRootPane root, Path file) {
         Transferable dropped = new Transferable() {
             @Override
             public DataFlavor[] getTransferDataFlavors() {
@@ -256,7 +261,6 @@ public abstract class MainWindowTestBase {
             }
         };
         execute(() -> {
-            JComponent root = window.frame().getRootPane();
             root.getTransferHandler().importData(new TransferHandler.TransferSupport(root, dropped));
         });
         robot.waitForIdle();

@@ -1,4 +1,4 @@
-package weltwright.app.gui.shell;
+package weltwright.app.gui.widget;
 
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.TransferHandler;
 
-/** Opens a photo or a job that is dropped on the window. */
-final class FileDropHandler extends TransferHandler {
+/** Opens a file that is dropped on a window. */
+public final class FileDropHandler extends TransferHandler {
     private final transient Consumer<Path> fileOpener;
     private final transient Consumer<String> notifier;
 
-    FileDropHandler(Consumer<Path> fileOpener, Consumer<String> notifier) {
+    public FileDropHandler(Consumer<Path> fileOpener, Consumer<String> notifier) {
         this.fileOpener = fileOpener;
         this.notifier = notifier;
     }
@@ -32,7 +32,7 @@ final class FileDropHandler extends TransferHandler {
         try {
             List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
             if (files.size() != 1) {
-                notifier.accept("Drop one photo, or one job, at a time.");
+                notifier.accept("Several files were dropped. Drop one at a time.");
                 return false;
             }
             fileOpener.accept(((File) files.get(0)).toPath());
