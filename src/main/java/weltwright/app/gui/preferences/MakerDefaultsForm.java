@@ -33,6 +33,7 @@ final class MakerDefaultsForm extends FormPanel {
     private final JButton open;
     private final WrappedText error = new WrappedText();
     private transient MakerDefaults defaults;
+    private transient Runnable errorListener = () -> {};
 
     MakerDefaultsForm(MakerDefaultsFile file, FileDialogs dialogs) {
         super("0 24 0 24");
@@ -88,6 +89,11 @@ final class MakerDefaultsForm extends FormPanel {
         return FieldFactory.lengthOnCommit(field, mm);
     }
 
+    /** Sets the listener that is called whenever an error text was shown or hidden that belongs to no field. */
+    void onError(Runnable listener) {
+        errorListener = listener;
+    }
+
     /** Adds the row of a field. Its component is named apart from the field of the job for the same measure. */
     private void addField(
             String key,
@@ -111,7 +117,7 @@ final class MakerDefaultsForm extends FormPanel {
             HardwareList list = HardwareFile.read(chosen.get());
             change(old -> old.withHardware(Optional.of(list)));
         } catch (UserFacingException e) {
-            error.showText(e.getMessage());
+            showError(e.getMessage());
         }
     }
 
@@ -120,11 +126,18 @@ final class MakerDefaultsForm extends FormPanel {
         try {
             file.write(changed);
             defaults = changed;
-            error.showText("");
+            showError("");
         } catch (UserFacingException e) {
-            error.showText(e.getMessage());
+            showError(e.getMessage());
         }
         showHardware();
+    }
+
+    private void showError(String message) {
+        if (!message.equals(error.getText())) {
+            error.showText(message);
+            errorListener.run();
+        }
     }
 
     private void showHardware() {

@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
+import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.paper.InstalledPrinters;
 import weltwright.app.gui.widget.FileDialogs;
@@ -33,6 +34,7 @@ public final class PreferencesDialog {
     private static final int WIDTH = 440;
 
     private final JDialog dialog;
+    private final ProgramForm program;
     private final MakerDefaultsForm defaults;
 
     private PreferencesDialog(
@@ -53,8 +55,11 @@ public final class PreferencesDialog {
         });
         defaults = new MakerDefaultsForm(file, new FileDialogs(dialog, preferences));
         defaults.setUnit(unit.unit());
-        ProgramForm program = new ProgramForm(preferences, unit, () -> defaults.setUnit(unit.unit()), printingListener);
-        printerSearch.accept(program::setPrinters);
+        program = new ProgramForm(preferences, unit, () -> defaults.setUnit(unit.unit()), printingListener);
+        printerSearch.accept(found -> {
+            program.setPrinters(found);
+            pack();
+        });
         JButton close = new JButton(new RunnableAction(MESSAGES.text("dialog.close"), "", this::close));
         close.setName("close preferences");
         close.setMnemonic('C');
@@ -62,13 +67,16 @@ public final class PreferencesDialog {
                 new WrappedTextLayout("insets 12 0 16 0, wrap 1, fillx, gapy 6", "[" + WIDTH + "!,grow,fill]"));
         content.add(program, "wmin 0");
         content.add(defaults, "wmin 0");
-        content.add(close, "growx 0, alignx right, gapright 24, gaptop 10");
+        JPanel foot = new JPanel(new MigLayout("insets 10 24 0 24", "push[]"));
+        foot.add(close);
+        content.add(foot);
         dialog.setContentPane(content);
         dialog.getRootPane()
                 .getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
                 .put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "close");
         dialog.getRootPane().getActionMap().put("close", new RunnableAction("", "", this::close));
         defaults.onRefusal(this::pack);
+        defaults.onError(this::pack);
     }
 
     /**
@@ -93,7 +101,9 @@ public final class PreferencesDialog {
 
     private void pack() {
         dialog.pack();
-        dialog.pack(); // the height of wrapped text is known once it has its width
+        program.invalidate(); // the height of wrapped text is known once it has its width
+        defaults.invalidate();
+        dialog.pack();
     }
 
     private void close() {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import weltwright.app.gui.shell.MainWindow;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.HardwareFile;
 import weltwright.job.Job;
 import weltwright.job.MakerDefaults;
@@ -117,6 +118,19 @@ class PreferencesDialogTest extends MainWindowTestBase {
         dialog.textBox("preferred hardware").requireText("9 fasteners, 1 ring");
         close(dialog);
         assertThat(job().spec().hardware()).isEqualTo(few);
+    }
+
+    @Test
+    void aFileThatHoldsNoHardwareIsRefusedWithAMessage() throws IOException {
+        Path file = Files.writeString(state.resolve("other.json"), "{}");
+        DialogFixture dialog = openPreferences();
+        dialog.button("open preferred hardware").click();
+        choose(file);
+        WrappedText error = robot.finder().findByName(dialog.target(), "defaults wrong", WrappedText.class);
+        assertThat(execute(() -> error.getText())).contains("is no list of hardware");
+        assertThat(execute(() -> error.isShowing())).isTrue();
+        dialog.textBox("preferred hardware").requireText("As in the job before");
+        close(dialog);
     }
 
     @Test
