@@ -49,7 +49,35 @@ export OPENCV_LOG_LEVEL=SILENT
 
 # JavaCPP looks along java.library.path for parts of OpenCV that are not in its jars, and none of them is needed.
 
+# An archive of classes with which the window opens faster. Java writes it when the window is closed; it comes beside the
+# jar, where one may write, when it is complete, for one that is cut off can make Java crash. One of another build or of
+# another Java is not used: the name says which Java, and Java leaves aside what does not fit, without a word if its log
+# is off.
+release=$("$java" -version 2>&1 | sed -n 's/.* version "\([^"]*\)".*/\1/p' | head -n 1)
+archive=${jar%.jar}-$release.jsa
+unfinished=
+if [ -n "$(find "$archive" -newer "$jar" 2>/dev/null)" ]; then
+    classes=-XX:SharedArchiveFile=$archive
+elif [ $# -eq 0 ] && [ -w "${jar%/*}" ]; then
+    unfinished=$archive.$$
+    classes=-XX:ArchiveClassesAtExit=$unfinished
+else
+    classes=-Xshare:auto
+fi
+
 # Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
 # But it begins small and clears up as it goes: what is in use is little, and left to itself Java would put off clearing
 # until it held several times as much as the photo. What a trace needs for a moment fits into the part for what is new.
-exec "$java" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC $quiet -Djava.library.path= -jar "$jar" "$@"
+set -- -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC "$classes" -Xlog:disable $quiet \
+    -Djava.library.path= -jar "$jar" "$@"
+if [ -z "$unfinished" ]; then
+    exec "$java" "$@"
+fi
+"$java" "$@"
+status=$?
+if [ $status -eq 0 ] && [ -f "$unfinished" ]; then
+    mv -f "$unfinished" "$archive"
+else
+    rm -f "$unfinished"
+fi
+exit $status
