@@ -27,6 +27,7 @@ import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import weltwright.Weltwright;
 import weltwright.app.gui.leather.LeatherFiles;
+import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
@@ -149,7 +150,7 @@ public final class StartBenchmark {
 
     private static void showProgram() {
         Preferences preferences = Preferences.userRoot().node("weltwright/window");
-        FlatLightLaf.setup();
+        ThemeChoice.load(preferences).theme().install();
         window = new Application(
                         preferences,
                         PhoneLensStore.standard(),
