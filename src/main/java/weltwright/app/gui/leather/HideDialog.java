@@ -78,6 +78,7 @@ final class HideDialog {
     private final TaskQueue tasks;
     private final DerivedValue<Input, HideTrace> trace;
     private DerivedValue.State<HideTrace> traced = new DerivedValue.State<>(Optional.empty(), "", false);
+    private Optional<Photo> tracedPhoto = Optional.empty();
     private boolean savedWhenTraced;
 
     /** What the trace follows from. */
@@ -231,7 +232,11 @@ final class HideDialog {
 
     private void showState() {
         boolean done = traced.value().isPresent() && !traced.computing();
-        canvas.setFound(traced.value().map(HideTrace::seen));
+        if (done) {
+            tracedPhoto = photoJob.job().photo();
+        }
+        boolean samePhoto = tracedPhoto.equals(photoJob.job().photo());
+        canvas.setFound(traced.value().filter(found -> samePhoto).map(HideTrace::seen));
         progress.setVisible(traced.computing());
         dialog.setSavable(done);
         stateText.showText(
