@@ -16,7 +16,7 @@ public final class LeatherScene {
     public static final double LEATHER = 35;
     public static final double FLOOR = 130;
 
-    /** An offcut of a hide: smooth, with a bay, about 190 by 150 mm. */
+    /** An offcut of a hide: smooth, with a bay, about 190 by 125 mm. */
     public static final Star OFFCUT = new Star(new Point(0, 0), 75, 18, 9);
 
     public static final Star HOLE = new Star(new Point(30, 12), 9, 1, 1);
