@@ -10,9 +10,12 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
@@ -52,6 +55,7 @@ public final class MainWindow {
     private final JobModel model;
     private final JPanel pageArea = new JPanel(new BorderLayout());
     private final ToastArea toasts = new ToastArea(pageArea);
+    private final Set<String> reportedDefects = ConcurrentHashMap.newKeySet();
     private final TaskQueue tasks = new TaskQueue(toasts::showError);
     private final Autosave autosave;
     private final JobFileActions jobFiles;
@@ -108,10 +112,7 @@ public final class MainWindow {
     }
 
     public void show() {
-        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
-            String message = TaskQueue.defectMessage("showing the window", e);
-            SwingUtilities.invokeLater(() -> toasts.showError(message));
-        });
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> report(e));
         if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
             Desktop.getDesktop().setQuitHandler((quit, answer) -> {
                 answer.cancelQuit(); // quit() may ask the user, and ends the program itself
@@ -129,6 +130,16 @@ public final class MainWindow {
         frame.setMinimumSize(UIScale.scale(new Dimension(1000, 600)));
         frame.setLocationRelativeTo(null);
         frame.setVisible(true);
+    }
+
+    /** Logs a defect and tells of it, once: one in painting happens again with each repaint that telling brings. */
+    private void report(Throwable defect) {
+        String place = Arrays.stream(defect.getStackTrace()).limit(1).toList()
+                + defect.getClass().getName();
+        if (reportedDefects.add(place)) {
+            String message = TaskQueue.defectMessage("showing the window", defect);
+            SwingUtilities.invokeLater(() -> toasts.showError(message));
+        }
     }
 
     /** Shows the window a little lower and to the right of another one. */

@@ -68,4 +68,21 @@ class ToastAreaTest extends MainWindowTestBase {
         assertThat(answers).containsExactly("yes");
         assertThat(execute(() -> toasts().isVisible())).isFalse();
     }
+
+    /** A defect in painting happens again with each repaint that the message about it brings. */
+    @Test
+    void tellsOfADefectOnce() {
+        IllegalStateException defect = new IllegalStateException("thrown by a test");
+        SwingUtilities.invokeLater(() -> {
+            throw defect;
+        });
+        await("the message", () -> execute(toasts()::message).startsWith("Something inside the program failed"));
+        execute(() -> toasts().showMessage(""));
+        SwingUtilities.invokeLater(() -> {
+            throw defect;
+        });
+        robot.waitForIdle();
+        robot.waitForIdle();
+        assertThat(execute(toasts()::message)).isEmpty();
+    }
 }
