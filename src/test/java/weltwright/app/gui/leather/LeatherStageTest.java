@@ -109,7 +109,7 @@ class LeatherStageTest extends MainWindowTestBase {
         editor.textBox("kind of leather").enterText("vegetable tanned");
         editor.textBox("price").enterText("30");
         editor.button("save stock").click();
-        robot.waitForIdle();
+        await("the leather", () -> job().cutting().stocks().contains("shoulder"));
 
         ShelvedStock shelved = shelf().contents().items().get(0);
         Envelope extent = shelved.stock().outline().polygon().getEnvelopeInternal();
@@ -277,17 +277,15 @@ class LeatherStageTest extends MainWindowTestBase {
         openLeather(onPanel(1));
         stopWith(1);
         frame.button("cut this").click();
-        robot.waitForIdle();
+        await("the cut", () -> job().cutting().stocks().isEmpty());
 
         Envelope rest = shelf().named("panel").outline().polygon().getEnvelopeInternal();
         assertThat(rest.getHeight()).isCloseTo(500, within(1e-6));
         assertThat(rest.getWidth()).isBetween(300.0, 990.0);
-        assertThat(job().cutting().stocks()).isEmpty();
         frame.button("undo cut").click();
-        robot.waitForIdle();
+        await("the whole panel", () -> job().cutting().stocks().equals(List.of("panel")));
         Envelope whole = shelf().named("panel").outline().polygon().getEnvelopeInternal();
         assertThat(whole.getWidth()).isCloseTo(1000, within(1e-6));
-        assertThat(job().cutting().stocks()).containsExactly("panel");
     }
 
     @Test
