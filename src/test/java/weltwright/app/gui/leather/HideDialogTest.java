@@ -113,15 +113,15 @@ class HideDialogTest extends MainWindowTestBase {
         assertThat(dialog.button("save stock").target().isEnabled()).isFalse();
         Path text = folder.resolve("notes.jpg");
         Files.writeString(text, "no photo");
-        dialog.button("choose hide photo").click();
+        pressButton(dialog, "choose hide photo");
         choose(text);
         awaitText("hide error", "notes.jpg");
-        dialog.button("choose hide photo").click();
+        pressButton(dialog, "choose hide photo");
         choose(write(LeatherScene.CAMERA.photo((at, footprint) -> 130, 2.2)));
         awaitText("hide error", ".");
         assertThat(dialog.button("save stock").target().isEnabled()).isFalse();
         JDialog window = (JDialog) dialog.target();
-        dialog.button("cancel stock").click();
+        pressButton(dialog, "cancel stock");
         await("the dialog to close", () -> !window.isShowing());
         assertThat(new StockShelf(state.resolve("stock")).all()).isEmpty();
     }

@@ -108,7 +108,7 @@ class LeatherStageTest extends MainWindowTestBase {
         editor.textBox("width of the leather").enterText("12 in");
         editor.textBox("kind of leather").enterText("vegetable tanned");
         editor.textBox("price").enterText("30");
-        editor.button("save stock").click();
+        pressButton(editor, "save stock");
         await("the leather", () -> job().cutting().stocks().contains("shoulder"));
 
         ShelvedStock shelved = shelf().contents().items().get(0);
@@ -128,11 +128,11 @@ class LeatherStageTest extends MainWindowTestBase {
         frame.button("add panel").click();
         DialogFixture editor = WindowFinder.findDialog("stock editor").using(robot);
         editor.textBox("length of the leather").enterText("600");
-        editor.button("save stock").click();
+        pressButton(editor, "save stock");
         robot.waitForIdle();
 
         assertThat(shelf().all()).isEmpty();
-        editor.button("cancel stock").click();
+        pressButton(editor, "cancel stock");
     }
 
     @Test

@@ -30,6 +30,7 @@ import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.timing.Condition;
@@ -276,6 +277,12 @@ public abstract class MainWindowTestBase {
                 .using(robot);
         execute(() -> question.buttonWithText(button).target().doClick());
         await("the question to go", () -> execute(() -> !question.target().isShowing()));
+    }
+
+    /** Presses a button of a dialog that has just opened, not with the mouse, for the same reason as an answer. */
+    public static void pressButton(DialogFixture dialog, String name) {
+        JButton button = dialog.button(name).target();
+        SwingUtilities.invokeLater(button::doClick);
     }
 
     /** Chooses a file in the dialog that is open. */
