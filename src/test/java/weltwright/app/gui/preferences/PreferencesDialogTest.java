@@ -81,7 +81,7 @@ class PreferencesDialogTest extends MainWindowTestBase {
     void aWrongEntryIsRefusedInItsFieldAndKeepsTheDialogOpen() {
         DialogFixture dialog = openPreferences();
         dialog.textBox("preferred stitch pitch").deleteText().enterText("abc");
-        dialog.button("close preferences").click();
+        pressButton(dialog, "close preferences");
         robot.waitForIdle();
         assertThat(execute(() -> dialog.target().isVisible())).isTrue();
         assertThat(new MakerDefaultsFile(state.resolve("defaults.json")).read()).isEqualTo(MakerDefaults.USUAL);
@@ -113,7 +113,7 @@ class PreferencesDialogTest extends MainWindowTestBase {
                 HardwareList.USUAL.rings().subList(0, 1));
         HardwareFile.write(few, file);
         DialogFixture dialog = openPreferences();
-        dialog.button("open preferred hardware").click();
+        pressButton(dialog, "open preferred hardware");
         choose(file);
         dialog.textBox("preferred hardware").requireText("9 fasteners, 1 ring");
         close(dialog);
@@ -124,7 +124,7 @@ class PreferencesDialogTest extends MainWindowTestBase {
     void aFileThatHoldsNoHardwareIsRefusedWithAMessage() throws IOException {
         Path file = Files.writeString(state.resolve("other.json"), "{}");
         DialogFixture dialog = openPreferences();
-        dialog.button("open preferred hardware").click();
+        pressButton(dialog, "open preferred hardware");
         choose(file);
         WrappedText error = robot.finder().findByName(dialog.target(), "defaults wrong", WrappedText.class);
         assertThat(execute(() -> error.getText())).contains("is no list of hardware");
@@ -183,7 +183,7 @@ class PreferencesDialogTest extends MainWindowTestBase {
     }
 
     private void close(DialogFixture dialog) {
-        dialog.button("close preferences").click();
+        pressButton(dialog, "close preferences");
         await("the dialog to close", () -> execute(() -> !dialog.target().isShowing()));
         robot.waitForIdle();
     }
