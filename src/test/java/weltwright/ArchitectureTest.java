@@ -8,12 +8,16 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.net.Socket;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weltwright.image.opencv.OpenCvLibraries;
+import weltwright.licence.ThirdPartyLicences;
 
 /** The order of the packages, from photo to paper, as DEVELOPERS.md lists them, and who may use which library. */
 class ArchitectureTest {
@@ -215,6 +219,25 @@ class ArchitectureTest {
     @Test
     void onlyTheUploadServesAndDrawsQrCodes() {
         onlyIn(List.of("weltwright.app.gui.upload"), "com.sun.net.httpserver..", "com.google.zxing..");
+    }
+
+    /** Nothing leaves the computer by itself, as the guide says. The two classes left out open jars only. */
+    @Test
+    void nothingConnectsToAnotherComputer() {
+        noClasses()
+                .that()
+                .doNotBelongToAnyOf(ThirdPartyLicences.class, OpenCvLibraries.class)
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("java.net.http..")
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(Socket.class)
+                .orShould()
+                .callMethod(URL.class, "openConnection")
+                .orShould()
+                .callMethod(URL.class, "openStream")
+                .check(PROGRAM);
     }
 
     @Test

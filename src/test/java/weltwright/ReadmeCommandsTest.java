@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The commands of README.md, one after the other in one folder, each in a process of its own, with the project's photos
- * under the names that README gives to the reader's. Maven's commands are what this test is run by; the scripts that
- * make images are tried by .ci/run.
+ * The commands of the README and of the guide, one after the other in one folder, each in a process of its own, with
+ * the project's photos under the names that they give to the reader's. Maven's commands are what this test is run by;
+ * the scripts that make images are tried by .ci/run.
  */
 class ReadmeCommandsTest {
     private static final Pattern COMMAND =
@@ -91,7 +91,8 @@ class ReadmeCommandsTest {
     }
 
     private static List<String> commands() throws IOException {
-        Matcher matcher = COMMAND.matcher(Files.readString(Path.of("README.md")));
+        Matcher matcher = COMMAND.matcher(Files.readString(Path.of("README.md"))
+                + Files.readString(Path.of("src", "site", "markdown", "guide", "commands.md")));
         List<String> commands = new ArrayList<>();
         while (matcher.find()) {
             commands.add(matcher.group(1));

@@ -23,10 +23,13 @@ public enum GuidePage {
     SHEATH,
     LEATHER,
     PRINTING,
+    MACHINE,
     BENCH,
     KEYS,
+    COMMANDS,
     WORDS,
     TROUBLES,
+    PRIVACY,
     CAUTIONS;
 
     private static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());

@@ -14,6 +14,7 @@ import org.commonmark.node.CustomBlock;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
+import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -21,7 +22,10 @@ import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.Text;
 
-/** Renders a page as plain text for a terminal: wrapped paragraphs and lists, and a table's rows as "cell: cell". */
+/**
+ * Renders a page as plain text for a terminal: wrapped paragraphs and lists, a table's rows as "cell: cell", and
+ * commands as they stand, so that they can be copied.
+ */
 final class GuideText {
     private final int width;
 
@@ -123,6 +127,12 @@ final class GuideText {
             bullet = item.getParent() instanceof OrderedList ? String.format(Locale.ROOT, "%2d. ", ++number) : "  - ";
             visitChildren(item);
             bullet = "";
+        }
+
+        @Override
+        public void visit(IndentedCodeBlock code) {
+            code.getLiteral().lines().forEach(line -> lines.add("    " + line));
+            lines.add("");
         }
 
         @Override

@@ -37,12 +37,14 @@ class GuidePageTest {
                 .allSatisfy(link -> assertThat(GuidePage.of(link)).isPresent());
     }
 
-    /** No word of the page gets lost on the way to plain text, and no line is longer than the terminal. */
+    /**
+     * No word of the page gets lost on the way to plain text, and only commands are longer than the terminal's line.
+     */
     @ParameterizedTest
     @EnumSource(GuidePage.class)
     void saysAsPlainTextWhatTheSiteSays(GuidePage page) throws IOException {
         String text = page.text(72);
-        assertThat(text.lines()).allMatch(line -> line.length() <= 72);
+        assertThat(text.lines()).allMatch(line -> line.length() <= 72 || line.startsWith("    java "));
         String source = Files.readString(SITE.resolve(page.id() + ".md"))
                 .replaceAll("(?m)^\\|[^\\n]*\\|\\n(?=\\|[-|]+\\|)", "") // the head of a table
                 .replaceAll("\\]\\([^)]*\\)", "");
