@@ -24,6 +24,7 @@ class ArchitectureTest {
     /** Each package, its sub-packages not included, may use those before it and none after it. */
     private static final List<String> PACKAGES = List.of(
             "error",
+            "message",
             "io",
             "units",
             "geometry",

@@ -3,9 +3,10 @@ package weltwright.units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import weltwright.message.LengthFormat;
 
 /** The unit in which the user reads lengths, and in which a typed number without a unit is meant. */
-public enum MeasureUnit {
+public enum MeasureUnit implements LengthFormat {
     MILLIMETRE(LengthUnit.MILLIMETRE, "mm"),
     INCH(LengthUnit.INCH, "in");
 
@@ -31,6 +32,7 @@ public enum MeasureUnit {
     }
 
     /** Formats a length to a hundredth of a mm or a sixty-fourth of an inch: "19 mm", "3/4 in". */
+    @Override
     public String format(double mm) {
         return this == INCH ? new Length(mm).inInches() : new Length(mm).inMillimetres();
     }
@@ -39,6 +41,7 @@ public enum MeasureUnit {
      * Formats a length to a number of decimals of a mm, or to the division of an inch that is nearest to them: a
      * sixteenth (1.6 mm) for none, a sixty-fourth (0.4 mm) for one, a thousandth (0.025 mm) for two.
      */
+    @Override
     public String format(double mm, int decimals) {
         if (this == MILLIMETRE) {
             return String.format(Locale.ROOT, "%." + decimals + "f mm", mm);

@@ -1,11 +1,11 @@
 package weltwright.wording;
 
-import static weltwright.wording.Messages.BUNDLE;
-
 import java.util.Locale;
 import weltwright.fit.DrawCheck.Side;
 import weltwright.fit.Retention;
 import weltwright.knife.CrossSection;
+import weltwright.message.Language;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Severity;
 import weltwright.sheath.pattern.WeltStack;
@@ -49,7 +49,7 @@ public final class AdviceWording {
 
     /** The advice in one or two sentences: what, where, and what to do. */
     public static String sentence(Advice advice, MeasureUnit unit) {
-        return SENTENCES.of(advice, Messages.in(unit));
+        return SENTENCES.of(advice, Messages.of(AdviceWording.class).withUnit(unit));
     }
 
     /** The sentence after the word for its severity, with lengths in mm: "Stop: ..." */
@@ -59,12 +59,14 @@ public final class AdviceWording {
 
     /** The sentence after the word for its severity: "Stop: ..." */
     public static String line(Advice advice, MeasureUnit unit) {
-        return Messages.in(unit).text("advice.line", word(advice.severity()), sentence(advice, unit));
+        return Messages.of(AdviceWording.class)
+                .withUnit(unit)
+                .text("advice.line", word(advice.severity()), sentence(advice, unit));
     }
 
     /** The word for a severity. */
     public static String word(Severity severity) {
-        return Messages.in(MeasureUnit.MILLIMETRE).text("severity." + key(severity));
+        return Messages.of(AdviceWording.class).text("severity." + key(severity));
     }
 
     private static String openForGuard(Advice.OpenForGuard advice, Messages in) {
@@ -101,11 +103,11 @@ public final class AdviceWording {
     /** The number in words if the bundle has it, else in digits. */
     private static String number(int count, Messages in) {
         String key = "number." + count;
-        return BUNDLE.containsKey(key) ? in.text(key) : Integer.toString(count);
+        return in.has(key) ? in.text(key) : Integer.toString(count);
     }
 
     private static String capitalized(String text) {
-        return text.substring(0, 1).toUpperCase(BUNDLE.getLocale()) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Language.current().locale()) + text.substring(1);
     }
 
     private static String pitchFitted(Advice.PitchFitted fitted, Messages in) {

@@ -1,5 +1,6 @@
 package weltwright.wording;
 
+import weltwright.message.Messages;
 import weltwright.trace.report.LensSource;
 import weltwright.trace.report.PhotoAdvice;
 import weltwright.units.MeasureUnit;
@@ -63,7 +64,7 @@ public final class PhotoWording {
 
     /** The advice in two sentences: what was found, and what to do. */
     public static String sentences(PhotoAdvice advice, MeasureUnit unit) {
-        return sentences(advice, Messages.in(unit));
+        return sentences(advice, Messages.of(PhotoWording.class).withUnit(unit));
     }
 
     static String sentences(PhotoAdvice advice, Messages in) {

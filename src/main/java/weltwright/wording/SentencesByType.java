@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
+import weltwright.message.Messages;
 
 /**
  * Maps each subtype of a sealed type to the function that words it.

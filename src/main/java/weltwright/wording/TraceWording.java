@@ -3,6 +3,8 @@ package weltwright.wording;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import weltwright.ground.GroundLabel;
+import weltwright.message.LengthFormat;
+import weltwright.message.Messages;
 import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
 import weltwright.trace.report.LensSource;
@@ -15,7 +17,7 @@ public final class TraceWording {
     private static final int TERMS_NAMED = 3;
 
     /** For messages without lengths. */
-    private static final Messages WORDS = Messages.in(MeasureUnit.MILLIMETRE);
+    private static final Messages WORDS = Messages.of(TraceWording.class);
 
     private static final SentencesByType<TraceNote> NOTES = new SentencesByType<TraceNote>()
             .add(
@@ -75,12 +77,12 @@ public final class TraceWording {
 
     /** A note in one or two sentences. */
     public static String sentence(TraceNote note, MeasureUnit unit) {
-        return NOTES.of(note, Messages.in(unit));
+        return NOTES.of(note, Messages.of(TraceWording.class).withUnit(unit));
     }
 
     /** The label of the lines that are drawn over the photo: "each square is 10 mm". */
     public static String label(GroundLabel label, MeasureUnit unit) {
-        return LABELS.of(label, Messages.in(unit));
+        return LABELS.of(label, Messages.of(TraceWording.class).withUnit(unit));
     }
 
     /** A source of error as a noun phrase: "the thickness of the handle". */
@@ -95,7 +97,7 @@ public final class TraceWording {
 
     /** The error of the outline, its greatest sources, and how to reduce the greatest. */
     public static String sentences(ErrorBudget error, MeasureUnit unit) {
-        Messages in = Messages.in(unit);
+        Messages in = Messages.of(TraceWording.class).withUnit(unit);
         String within = in.text("error.within", error.error95Mm());
         if (error.parts().isEmpty()) {
             return within;
@@ -108,7 +110,7 @@ public final class TraceWording {
                 "error.sources", within, causes, remedy(error.parts().get(0).source()));
     }
 
-    private static MeasureUnit other(MeasureUnit unit) {
+    private static MeasureUnit other(LengthFormat unit) {
         return unit == MeasureUnit.INCH ? MeasureUnit.MILLIMETRE : MeasureUnit.INCH;
     }
 

@@ -20,9 +20,9 @@ import weltwright.app.gui.drawing.RoundSteps;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.fit.DrawCheck;
+import weltwright.message.Messages;
 import weltwright.units.LengthUnit;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /**
  * A chart of the distance from the edge to the nearest stitch (upwards) over the distance drawn (to the right), with

@@ -11,7 +11,7 @@ import weltwright.fit.DrawCheck;
 import weltwright.fit.Retention;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * Shows the sheath from its face and the knife at its position in the draw; the knife can be dragged with the mouse.

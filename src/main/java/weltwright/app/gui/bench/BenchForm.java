@@ -12,7 +12,7 @@ import weltwright.app.gui.widget.RunnableAction;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.Operation;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The form of the bench: how far the work is, and what is to be known of the selected step. */
 public final class BenchForm extends FormPanel {

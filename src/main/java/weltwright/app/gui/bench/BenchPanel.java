@@ -35,8 +35,8 @@ import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.pattern.PieceCanvas;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.app.gui.widget.RunnableAction;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
-import weltwright.wording.Messages;
 
 /**
  * The order of work and the pieces of the selected step, in the window or, large enough to read from a bench, over the

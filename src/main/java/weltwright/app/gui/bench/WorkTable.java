@@ -32,7 +32,7 @@ import javax.swing.table.TableCellRenderer;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.assembly.OperationTime;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * A table of the operations in their order, as on the bench card, each with a box to tick it off (space bar, or a click

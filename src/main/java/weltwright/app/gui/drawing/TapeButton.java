@@ -3,7 +3,7 @@ package weltwright.app.gui.drawing;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JToggleButton;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** A button that takes the measuring tape of canvases in hand or puts it away. */
 public final class TapeButton extends JToggleButton {

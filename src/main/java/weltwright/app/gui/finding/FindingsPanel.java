@@ -28,8 +28,8 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.TradeTerms;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Severity;
-import weltwright.wording.Messages;
 
 /**
  * The list of findings at the foot of a drawing: one line with their numbers and the first of them, which opens to the

@@ -25,7 +25,7 @@ import javax.swing.text.html.HTMLEditorKit;
 import javax.swing.text.html.StyleSheet;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.guide.GuidePage;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Shows the guide beside the window: the pages at the left, the selected one at the right. Esc closes it. */
 public final class HelpWindow {

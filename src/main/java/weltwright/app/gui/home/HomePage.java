@@ -21,7 +21,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.ShelvedJob;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The start page: at the left new jobs and samples, at the right all jobs of the user with a search. */
 public final class HomePage extends JPanel {

@@ -27,7 +27,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.job.Job;
 import weltwright.job.JobStatus;
 import weltwright.job.ShelvedJob;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Paints a job as a card: the knife in its sheath, customer and knife, due date, and a strip for its status. */
 final class JobCard extends JPanel {

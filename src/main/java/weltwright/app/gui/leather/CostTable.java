@@ -7,7 +7,7 @@ import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import weltwright.layout.cost.SheathCost;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** What one sheath costs, in rows that add up. */
 final class CostTable extends JPanel {

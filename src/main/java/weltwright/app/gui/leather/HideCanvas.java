@@ -14,7 +14,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.hide.HideSettings;
 import weltwright.hide.HideTrace;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * A photo of leather with the outline and the holes that were found. Flaws and poorer parts are drawn round by the

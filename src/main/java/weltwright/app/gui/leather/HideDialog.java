@@ -38,10 +38,10 @@ import weltwright.job.PhoneLensStore;
 import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /**
  * Puts a hide or an offcut on the shelf from a photo, in a dialog. The leather is traced beside the event thread, anew

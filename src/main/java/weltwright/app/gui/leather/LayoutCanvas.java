@@ -19,8 +19,8 @@ import weltwright.geometry.RigidMotion;
 import weltwright.layout.ManualLayout;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /**
  * Shows the layouts and has their pieces moved: by the mouse, turned by a knob, or by keys. A piece comes to rest

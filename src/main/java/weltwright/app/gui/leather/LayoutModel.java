@@ -16,8 +16,8 @@ import weltwright.layout.StockLayout;
 import weltwright.layout.cost.LeatherPrices;
 import weltwright.layout.cost.PriceList;
 import weltwright.layout.stock.SheathPieces;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
-import weltwright.wording.Messages;
 
 /**
  * The layout of the present job on the chosen stock. It is searched beside the event thread while the stage is shown;

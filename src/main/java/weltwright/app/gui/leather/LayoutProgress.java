@@ -1,6 +1,6 @@
 package weltwright.app.gui.leather;
 
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * How far the layout of the present job is.

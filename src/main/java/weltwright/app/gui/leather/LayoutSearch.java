@@ -15,8 +15,8 @@ import weltwright.layout.StockLayout;
 import weltwright.layout.search.Budget;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
-import weltwright.wording.Messages;
 
 /**
  * One search for a layout, which can be held and gone on with. With the same input, seed and number of steps its result

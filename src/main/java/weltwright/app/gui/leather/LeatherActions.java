@@ -23,6 +23,7 @@ import weltwright.layout.OffcutShape;
 import weltwright.layout.StockLayout;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -34,7 +35,6 @@ import weltwright.output.layout.QuotePdf;
 import weltwright.output.print.LayoutPagesPdf;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.units.PrintScale;
-import weltwright.wording.Messages;
 
 /** Saves the layout and the quote, and writes down on the shelf what is cut. */
 final class LeatherActions {

@@ -24,7 +24,7 @@ import weltwright.layout.OffcutShape;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.StretchRule;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The form of the leather stage: stock, what is cut from it, and what a sheath costs. */
 final class LeatherForm extends FormPanel {

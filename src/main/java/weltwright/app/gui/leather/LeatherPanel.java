@@ -14,8 +14,8 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.layout.StockLayout;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** The layout on the chosen stock, with the state of its search above and remarks beneath. */
 public final class LeatherPanel extends JPanel {

@@ -14,9 +14,9 @@ import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.cost.PriceList;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
 import weltwright.units.NumberField;
-import weltwright.wording.Messages;
 
 /** The maker's own prices. Those of single kinds of hardware are changed in the file itself. */
 final class PriceForm extends FormPanel {

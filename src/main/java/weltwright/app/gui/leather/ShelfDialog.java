@@ -12,7 +12,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.widget.RunnableAction;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** A modal dialog that puts something on the shelf or is cancelled, also by Escape. */
 final class ShelfDialog {

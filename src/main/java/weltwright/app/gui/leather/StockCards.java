@@ -12,8 +12,8 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.JobModel;
 import weltwright.job.CuttingPlan;
 import weltwright.job.ShelvedStock;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** The stock on the shelf as cards. A pressed card is chosen for the job; a menu edits or removes it. */
 final class StockCards extends JPanel {

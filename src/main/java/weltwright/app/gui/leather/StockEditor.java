@@ -18,7 +18,7 @@ import weltwright.job.JobFields;
 import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
 import weltwright.layout.stock.Stock;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Puts panels on the shelf and changes stock on it, in a dialog. */
 final class StockEditor {

@@ -11,8 +11,8 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.job.JobFields;
 import weltwright.job.ShelvedStock;
 import weltwright.layout.cost.LeatherPrice;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** The rows of a form for what the maker tells of stock besides its outline: name, thickness, kind and price. */
 final class StockFields {

@@ -9,8 +9,8 @@ import weltwright.job.ShelvedStock;
 import weltwright.layout.StockLayout;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** Describes stock and layouts in a few words. */
 final class StockWording {

@@ -1,7 +1,7 @@
 package weltwright.app.gui.model;
 
 import java.util.Locale;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The stages of a job, in their order; the window shows one form for each. */
 public enum WorkflowStage {

@@ -6,7 +6,7 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** A button that opens sliders for the opacity of each layer of the outline's drawing. */
 final class LayersButton extends JButton {

@@ -12,12 +12,12 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
 import weltwright.job.Job;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
 import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.TraceSettings;
-import weltwright.wording.Messages;
 
 /**
  * Two brushes that paint over the photo what is knife and what is not. Each stroke becomes marks of the trace, and the

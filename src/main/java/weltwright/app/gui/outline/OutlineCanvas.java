@@ -23,9 +23,9 @@ import weltwright.knife.MovableLandmark;
 import weltwright.knife.MovableNode;
 import weltwright.knife.MovablePoint;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.outline.UncertainStretch;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /**
  * Shows the outline over the photo and edits it with the mouse and the keys: moves landmarks, moves, adds and removes

@@ -25,9 +25,9 @@ import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.job.Job;
 import weltwright.job.OutlineAccuracy;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Severity;
 import weltwright.trace.outline.UncertainStretch;
-import weltwright.wording.Messages;
 import weltwright.wording.TraceWording;
 
 /**

@@ -23,6 +23,7 @@ import weltwright.error.UserFacingException;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.io.FileKind;
 import weltwright.job.JobFile;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.cutter.CutPlan;
 import weltwright.output.cutter.CutterBed;
@@ -35,7 +36,6 @@ import weltwright.output.print.PatternPdf;
 import weltwright.output.print.SheetPdf;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** Saves and prints the reference sheet and the pattern. */
 public final class OutputActions {

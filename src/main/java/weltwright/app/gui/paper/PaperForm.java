@@ -14,11 +14,11 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.PaperSize;
 import weltwright.output.print.PatternDocument;
 import weltwright.units.PrintScale;
-import weltwright.wording.Messages;
 
 /** The form of the paper stage: paper, printer and its scale, cutting machine. */
 public final class PaperForm extends FormPanel {

@@ -30,9 +30,9 @@ import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.print.PatternDocument;
-import weltwright.wording.Messages;
 
 /** All pages as they will be printed, in a strip, and the selected one large. */
 public final class PaperPreview extends JPanel {

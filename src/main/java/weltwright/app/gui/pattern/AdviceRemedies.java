@@ -11,6 +11,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Seam;
@@ -21,7 +22,6 @@ import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /**
  * Finds changes of a sheath that mend what its advice says. Each was tried: the pattern made with it no longer has that

@@ -22,12 +22,12 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 import weltwright.output.print.LineStyle;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.units.LengthUnit;
 import weltwright.units.MeasureUnit;
-import weltwright.wording.Messages;
 
 /** Shows the pieces to cut from the grain side, with their holes, marks and edge annotations. */
 final class PatternCanvas extends DrawingCanvas {

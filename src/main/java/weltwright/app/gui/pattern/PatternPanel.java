@@ -30,12 +30,12 @@ import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Severity;
 import weltwright.units.MeasureUnit;
 import weltwright.wording.AdviceWording;
-import weltwright.wording.Messages;
 
 /**
  * The sheath in one of several tabs: pattern, cross-section, test draw or hardware, with the findings beneath. The

@@ -18,10 +18,10 @@ import weltwright.error.UserFacingException;
 import weltwright.job.HardwareFile;
 import weltwright.job.MakerDefaults;
 import weltwright.job.MakerDefaultsFile;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.units.LengthField;
-import weltwright.wording.Messages;
 
 /** The form of the maker's defaults for new jobs. Each change is written at once. */
 final class MakerDefaultsForm extends FormPanel {

@@ -21,7 +21,7 @@ import weltwright.app.gui.widget.FileDialogs;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.job.MakerDefaultsFile;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * The dialog of the preferences and the maker's defaults. Each change holds at once. It is modal, and does not close

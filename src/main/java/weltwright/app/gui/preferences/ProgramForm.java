@@ -10,8 +10,8 @@ import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
+import weltwright.message.Messages;
 import weltwright.output.PaperSize;
-import weltwright.wording.Messages;
 
 /** The form of what the program shows and prints: unit, theme, paper and printer. */
 final class ProgramForm extends FormPanel {

@@ -18,7 +18,7 @@ import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.upload.UploadDialog;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.ground.sheet.ReferenceSheet;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The actions of the menus and the tool bar, with their keys, and the menu bar. */
 final class ApplicationActions {

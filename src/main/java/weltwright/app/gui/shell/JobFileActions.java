@@ -19,8 +19,8 @@ import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.HardwareList;
-import weltwright.wording.Messages;
 
 /**
  * Opens and saves jobs and opens photos. Asks before an unsaved job is replaced or another program's change

@@ -18,7 +18,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.io.FileVersion;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The top line of the window: the way to the start page, the job's title, whether it is saved, and actions. */
 final class JobHeader extends JPanel {

@@ -15,7 +15,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.licence.LicensedComponent;
 import weltwright.licence.ThirdPartyLicences;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Shows the libraries and fonts that come with the program, and the licence text of the selected one. */
 final class LicencesDialog {

@@ -25,7 +25,7 @@ import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.RunnableAction;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Customer, knife, dates and notes of the job, in a panel that opens below the window's title and covers the form. */
 final class OrderPopup extends JPanel {

@@ -13,7 +13,7 @@ import weltwright.app.gui.widget.RunnableAction;
 import weltwright.job.AbandonedJob;
 import weltwright.job.Job;
 import weltwright.job.OpenJob;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Asks the user whether work that was not saved when the program ended is to be restored, and reads or deletes it. */
 final class RecoveryOffer {

@@ -17,7 +17,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.theme.StateIcon;
 import weltwright.app.gui.theme.ThemeColors;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The stages in a row, each with number, name and state, joined by lines; the selected one is underlined. */
 final class StageBar extends JPanel {

@@ -3,7 +3,7 @@ package weltwright.app.gui.shell;
 import weltwright.app.gui.leather.LayoutProgress;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.job.Job;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * How far a stage is, and why.

@@ -26,7 +26,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * Shows messages over the lower right corner of a component, the newest at the bottom, at most two at a time. They

@@ -3,7 +3,7 @@ package weltwright.app.gui.theme;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.prefs.Preferences;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** The user's choice of a theme, kept in the preferences: that of the system, or always the same. */
 public enum ThemeChoice {

@@ -31,7 +31,7 @@ import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * Shows the QR code for the phone and hands over the photo that comes. A server runs while the dialog is open and for

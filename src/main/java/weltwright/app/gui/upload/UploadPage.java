@@ -4,7 +4,7 @@ import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * The page for the phone's browser: one button, which takes or picks a photo and sends it.

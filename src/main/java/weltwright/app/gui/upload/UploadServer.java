@@ -22,7 +22,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /**
  * Takes photos over HTTP at one address for a limited time. Everything is behind a random path of 128 bits: {@code GET}

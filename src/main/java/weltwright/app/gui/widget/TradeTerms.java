@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import weltwright.wording.Messages;
+import weltwright.message.Messages;
 
 /** Explains words of the trade, from the bundle of this package. */
 public final class TradeTerms {
