@@ -40,6 +40,7 @@ public final class SheathPlanPainter {
     private final Viewport viewport;
     private final AffineTransform toPx;
     private final List<Rectangle2D> labelBoxes = new ArrayList<>();
+    private Rectangle2D leatherPx = new Rectangle2D.Double();
 
     public SheathPlanPainter(Graphics2D g, Viewport viewport) {
         this.g = g;
@@ -48,7 +49,9 @@ public final class SheathPlanPainter {
     }
 
     public void paintLeather(SewnPlanView plan) {
-        fillLeather(AnnotationPainter.path(plan.outline()));
+        Shape outline = AnnotationPainter.path(plan.outline());
+        leatherPx = toPx.createTransformedShape(outline).getBounds2D();
+        fillLeather(outline);
     }
 
     public void paintStitches(SewnPlanView plan) {
@@ -120,12 +123,7 @@ public final class SheathPlanPainter {
         AnnotationPainter.paintWithHalo(
                 g, toPx.createTransformedShape(AnnotationPainter.path(leather)), 5, ThemeColors.warning());
         Point middle = viewport.toPx(leather.at(leather.lengthMm() / 2));
-        boolean below = middle.y() > viewport.heightPx() / 2;
-        paintLabel(
-                text,
-                middle.x() - g.getFontMetrics().stringWidth(text) / 2.0,
-                middle.y() + (below ? 10 : -28),
-                below ? 1 : -1);
+        paintLabelBeyondLeather(text, middle, middle.y() > viewport.heightPx() / 2);
     }
 
     /** Paints the label of such a stretch outside of the knife. */
@@ -133,18 +131,30 @@ public final class SheathPlanPainter {
         narrow.sides().stream().findFirst().ifPresent(side -> {
             Polyline outline = side.outline();
             Point middle = viewport.toPx(motion.apply(outline.at(outline.lengthMm() / 2)));
-            boolean below = side.side() == DrawCheck.Side.EDGE;
-            double left = middle.x() - g.getFontMetrics().stringWidth(text) / 2.0;
-            paintLabel(text, left, middle.y() + (below ? 10 : -28), below ? 1 : -1);
+            paintLabelBeyondLeather(text, middle, side.side() == DrawCheck.Side.EDGE);
         });
+    }
+
+    /** Paints a label above or below the leather, with a line to the place that it tells of. */
+    private void paintLabelBeyondLeather(String text, Point place, boolean below) {
+        double gap = UIScale.scale(10f);
+        double labelHeight = g.getFontMetrics().getHeight();
+        double y = below
+                ? Math.max(leatherPx.getMaxY(), place.y()) + gap
+                : Math.min(leatherPx.getMinY(), place.y()) - gap - labelHeight;
+        Rectangle2D plate = paintLabel(text, place.x() - g.getFontMetrics().stringWidth(text) / 2.0, y, below ? 1 : -1);
+        g.setColor(ThemeColors.text());
+        g.setStroke(AnnotationPainter.roundStroke(1));
+        g.draw(new Line2D.Double(place.x(), place.y(), place.x(), below ? plate.getMinY() : plate.getMaxY()));
     }
 
     /**
      * Paints a label, moved up or down by its height until it overlaps none of the labels before.
      *
      * @param down 1 to move down, -1 to move up
+     * @return its bounds in px
      */
-    private void paintLabel(String text, double x, double y, int down) {
+    private Rectangle2D paintLabel(String text, double x, double y, int down) {
         double height = g.getFontMetrics().getHeight() + 6;
         Rectangle2D plate = new Rectangle2D.Double(x - 6, y, g.getFontMetrics().stringWidth(text) + 12, height);
         while (labelBoxes.stream().anyMatch(plate::intersects)) {
@@ -152,6 +162,7 @@ public final class SheathPlanPainter {
         }
         labelBoxes.add(plate);
         AnnotationPainter.paintLabel(g, text, x, plate.getY());
+        return plate;
     }
 
     /** Paints the distance from the edge to the nearest stitch. */

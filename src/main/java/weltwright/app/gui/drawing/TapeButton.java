@@ -3,6 +3,7 @@ package weltwright.app.gui.drawing;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JToggleButton;
+import weltwright.app.gui.theme.ToolIcons;
 import weltwright.message.Messages;
 
 /** A button that takes the measuring tape of canvases in hand or puts it away. */
@@ -17,6 +18,7 @@ public final class TapeButton extends JToggleButton {
         super(TEXTS.text("tape"));
         setName("tape");
         setToolTipText(TEXTS.text("tape.tip"));
+        ToolIcons.replaceText(this, "tape");
         addActionListener(e -> {
             canvases.forEach(canvas -> canvas.setTapeInHand(isSelected()));
             active.get().requestFocusInWindow();

@@ -1,5 +1,6 @@
 package weltwright.app.gui.leather;
 
+import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
@@ -10,6 +11,9 @@ import javax.swing.JPopupMenu;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.JobModel;
+import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.WrappedText;
+import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.job.CuttingPlan;
 import weltwright.job.ShelvedStock;
 import weltwright.message.Messages;
@@ -56,7 +60,7 @@ final class StockCards extends JPanel {
             JToggleButton card = card(item, wording);
             card.addActionListener(e -> choose(item.name(), card.isSelected()));
             cards.add(card);
-            add(card, "wmin 0, h " + (wording.details(item).isEmpty() ? 60 : 74) + "!");
+            add(card, "wmin 0, hmin 60");
             add(moreButton(item), "aligny top");
         }
         revalidate();
@@ -69,17 +73,36 @@ final class StockCards extends JPanel {
         card.getAccessibleContext().setAccessibleName(item.name() + ", " + wording.size(item.stock()));
         card.setToolTipText(item.name() + ", " + wording.size(item.stock()));
         card.putClientProperty("FlatLaf.style", SELECTED);
-        card.setLayout(new MigLayout(
+        card.setLayout(new WrappedTextLayout(
                 "insets 4 6 4 6, fillx, wrap 2, gapy 1, hidemode 3", "[]10[grow,fill]", "push[][][]push"));
-        JLabel name = new JLabel(item.name());
-        name.putClientProperty("FlatLaf.style", "font: bold");
-        JLabel details = new JLabel(wording.details(item));
-        details.setVisible(!details.getText().isEmpty());
         card.add(new JLabel(new StockIcon(item.stock())), "spany 3");
-        card.add(name, "wmin 0");
-        card.add(new JLabel(wording.size(item.stock())), "wmin 0");
-        card.add(details, "wmin 0");
+        card.add(new CardText(item.name(), Font.BOLD), "wmin 0");
+        card.add(new CardText(wording.size(item.stock()), Font.PLAIN), "wmin 0");
+        card.add(new CardText(wording.details(item), Font.PLAIN), "wmin 0");
         return card;
+    }
+
+    /** A wrapped text on a card; the mouse presses the card through it. */
+    private static final class CardText extends WrappedText {
+        private final int style;
+
+        CardText(String text, int style) {
+            super(ThemeColors::text);
+            this.style = style;
+            setFont(getFont().deriveFont(style));
+            showText(text);
+        }
+
+        @Override
+        public void updateUI() {
+            super.updateUI();
+            setFont(getFont().deriveFont(style));
+        }
+
+        @Override
+        public boolean contains(int x, int y) {
+            return false;
+        }
     }
 
     private JButton moreButton(ShelvedStock item) {

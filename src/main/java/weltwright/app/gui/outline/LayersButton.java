@@ -6,6 +6,7 @@ import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.theme.ToolIcons;
 import weltwright.message.Messages;
 
 /** A button that opens sliders for the opacity of each layer of the outline's drawing. */
@@ -18,6 +19,7 @@ final class LayersButton extends JButton {
         super(TEXTS.text("layers"));
         setName("layers");
         setToolTipText(TEXTS.text("layers.tip"));
+        ToolIcons.replaceText(this, "layers");
         addActionListener(e -> {
             JPopupMenu popup = new JPopupMenu();
             popup.add(sliders(opacity, changed));

@@ -20,6 +20,7 @@ import weltwright.app.gui.finding.FindingsPanel;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.job.Job;
@@ -76,25 +77,29 @@ public final class OutlinePanel extends JPanel {
         groundButton.setName("show ground");
         groundButton.setToolTipText(
                 "Draws the lines of what the knife lay on over the photo: they must lie on its own (G, in the drawing)");
+        ToolIcons.replaceText(groundButton, "ground");
         groundButton.addActionListener(e -> {
             canvas.groundLayer().setShown(groundButton.isSelected());
             canvas.groundChanged();
         });
         TapeButton tape = new TapeButton(List.of(canvas), () -> canvas);
         LayersButton layers = new LayersButton(canvas.opacity(), canvas::repaint);
-        for (AbstractButton button : List.of(tape, layers, groundButton, nextButton, acceptButton)) {
+        for (AbstractButton button : List.of(tape, layers, groundButton)) {
             button.putClientProperty("FlatLaf.style", "margin: 2,8,2,8");
         }
         toolBar.add(tape, "gapleft 8");
         toolBar.add(new JLabel(), "pushx");
         toolBar.add(layers);
         toolBar.add(groundButton);
-        toolBar.add(nextButton);
-        toolBar.add(acceptButton);
+        JPanel guidance =
+                new JPanel(new WrappedTextLayout("insets 0 12 4 10, fillx, gap 4, hidemode 3", "[grow,fill][][]"));
+        guidance.add(hint, "wmin 0");
+        guidance.add(nextButton);
+        guidance.add(acceptButton);
         hint.setName("tool hint");
         errorText.setName("tool refusal");
         add(toolBar, "wmin 0");
-        add(hint, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
+        add(guidance, "wmin 0");
         add(errorText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
         add(FindingsPanel.beneath(canvas, findings), "wmin 0, hmin 0, push, grow");
         model.subscribe(this::update);

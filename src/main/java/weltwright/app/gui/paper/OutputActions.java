@@ -49,6 +49,7 @@ public final class OutputActions {
     private final FileDialogs dialogs;
     private final Consumer<String> notifier;
     private final BiConsumer<String, Path> savedNotifier;
+    private Optional<Pattern> onPaper = Optional.empty();
 
     /**
      * @param pattern returns the pattern of the present job; empty where there is none
@@ -88,7 +89,7 @@ public final class OutputActions {
                         "PDF",
                         "pdf",
                         SheetPdf.KIND)
-                .ifPresent(file -> write(messages.text("save.sheet.task"), file, () -> {
+                .ifPresent(file -> write(messages.text("save.sheet.task"), file, Optional.empty(), () -> {
                     SheetPdf.write(sheet, file);
                     return Optional.empty();
                 }));
@@ -98,7 +99,7 @@ public final class OutputActions {
     public void printSheet() {
         ReferenceSheet sheet = sheet();
         String title = messages.text("print.sheet.task");
-        tasks.submit(title, () -> SheetPdf.pages(sheet), pages -> showPrintDialog(title, pages));
+        tasks.submit(title, () -> SheetPdf.pages(sheet), pages -> showPrintDialog(title, pages, Optional.empty()));
     }
 
     public void savePdf() {
@@ -111,11 +112,16 @@ public final class OutputActions {
                                 PatternPdf.KIND)
                         .ifPresent(file -> {
                             PatternPrintout printout = PatternPrintout.of(made, model, printerPreferences);
-                            write(messages.text("save.pattern.task"), file, () -> {
+                            write(messages.text("save.pattern.task"), file, Optional.of(made), () -> {
                                 TrueSizePdf.write(printout.document().pages().bytes(), file);
                                 return PatternPdf.unprintable(printout.heading());
                             });
                         }));
+    }
+
+    /** Returns whether the pattern, as it is now, was printed or saved as PDF since the window was opened. */
+    public boolean isOnPaper() {
+        return onPaper.isPresent() && onPaper.equals(pattern.get());
     }
 
     public void saveSvg() {
@@ -157,7 +163,7 @@ public final class OutputActions {
             tasks.submit(
                     title,
                     () -> new PrintPages(printout.document().pages().bytes()),
-                    pages -> showPrintDialog(title, pages));
+                    pages -> showPrintDialog(title, pages, Optional.of(made)));
         });
     }
 
@@ -165,6 +171,7 @@ public final class OutputActions {
     public void printChosenPages() {
         Optional<PrintService> printer = paper.printer();
         Optional<PatternDocument> document = paper.document().filter(made -> !paper.isComputing());
+        Optional<Pattern> printing = pattern.get();
         if (printer.isEmpty() || document.isEmpty()) {
             return; // the button is disabled
         }
@@ -178,16 +185,25 @@ public final class OutputActions {
             papers.iterator().next().ifPresent(attributes::add);
         }
         PrintPages pages = new PrintPages(document.get().pages().bytes(), chosen);
-        submit(messages.text("print.pattern.task"), pages, printer.get().getName(), () -> {
-            PrinterJob job = PrinterJob.getPrinterJob();
-            job.setPrintService(printer.get());
-            job.setPageable(pages);
-            job.print(attributes);
-        });
+        submit(
+                messages.text("print.pattern.task"),
+                pages,
+                printer.get().getName(),
+                () -> {
+                    PrinterJob job = PrinterJob.getPrinterJob();
+                    job.setPrintService(printer.get());
+                    job.setPageable(pages);
+                    job.print(attributes);
+                },
+                printing);
     }
 
-    /** Shows the print dialog and prints the pages in the background. */
-    private void showPrintDialog(String title, PrintPages pages) {
+    /**
+     * Shows the print dialog and prints the pages in the background.
+     *
+     * @param shown the pattern on them; empty where they show none
+     */
+    private void showPrintDialog(String title, PrintPages pages, Optional<Pattern> shown) {
         PrinterJob job = PrinterJob.getPrinterJob();
         if (job.getPrintService() == null) {
             pages.close();
@@ -200,7 +216,7 @@ public final class OutputActions {
             pages.close();
             return;
         }
-        submit(title, pages, job.getPrintService().getName(), job::print);
+        submit(title, pages, job.getPrintService().getName(), job::print, shown);
     }
 
     /** Sets the printer that the dialog begins with; where it is gone, the dialog begins with another. */
@@ -217,7 +233,7 @@ public final class OutputActions {
         void print() throws PrinterException;
     }
 
-    private void submit(String title, PrintPages pages, String printer, Printing printing) {
+    private void submit(String title, PrintPages pages, String printer, Printing printing, Optional<Pattern> shown) {
         int count = pages.getNumberOfPages();
         tasks.submit(
                 title,
@@ -230,18 +246,24 @@ public final class OutputActions {
                                 messages.text("print.refused"), messages.text("print.refused.cure"), e);
                     }
                 },
-                printed -> notifier.accept(messages.text("print.done", printed, printer)));
+                printed -> {
+                    onPaper = shown.or(() -> onPaper);
+                    notifier.accept(messages.text("print.done", printed, printer));
+                });
     }
 
-    /** @param writer writes the file and returns an optional remark for the user */
-    private void write(String title, Path file, Callable<Optional<String>> writer) {
-        tasks.submit(
-                title,
-                writer,
-                remark -> savedNotifier.accept(
-                        messages.text("save.done", file)
-                                + remark.map(text -> " " + text).orElse(""),
-                        file));
+    /**
+     * @param shown the pattern in the file; empty where it shows none
+     * @param writer writes the file and returns an optional remark for the user
+     */
+    private void write(String title, Path file, Optional<Pattern> shown, Callable<Optional<String>> writer) {
+        tasks.submit(title, writer, remark -> {
+            onPaper = shown.or(() -> onPaper);
+            savedNotifier.accept(
+                    messages.text("save.done", file)
+                            + remark.map(text -> " " + text).orElse(""),
+                    file);
+        });
     }
 
     private String baseName() {

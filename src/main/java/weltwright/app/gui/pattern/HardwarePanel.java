@@ -17,6 +17,7 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.app.gui.widget.FittedTable;
 import weltwright.app.gui.widget.ValidatingCellEditor;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
@@ -32,8 +33,6 @@ import weltwright.sheath.hardware.HardwareList;
  */
 final class HardwarePanel extends JPanel {
     private static final Object[] REQUIREMENTS_COLUMNS = {"What for", "Count", "Take", "Punch", "Through"};
-    private static final int[] REQUIREMENTS_WIDTHS = {190, 60, 260, 80, 80};
-    private static final int[] STOCK_WIDTHS = {240, 70, 130, 100, 90, 90, 70};
     private static final String EXTENSION = "json";
 
     private final JobModel model;
@@ -44,7 +43,7 @@ final class HardwarePanel extends JPanel {
             return false;
         }
     };
-    private final JTable requirementsTable = new JTable(requirementsModel);
+    private final JTable requirementsTable = new FittedTable(requirementsModel);
     private final JScrollPane requirementsScrollPane = new JScrollPane(requirementsTable);
     private final JTable stockTable;
     private final WrappedText noneText = new WrappedText(ThemeColors::text);
@@ -57,9 +56,9 @@ final class HardwarePanel extends JPanel {
         super(new WrappedTextLayout("insets 8 12 8 12, fill, wrap 1, gap 4, hidemode 3", "[grow,fill]"));
         this.model = model;
         stockModel = new HardwareTableModel(model);
-        stockTable = new JTable(stockModel);
-        configureTable(requirementsTable, "hardware needed", "Hardware for this sheath", REQUIREMENTS_WIDTHS);
-        configureTable(stockTable, "hardware at hand", "Hardware that you have", STOCK_WIDTHS);
+        stockTable = new FittedTable(stockModel);
+        configureTable(requirementsTable, "hardware needed", "Hardware for this sheath");
+        configureTable(stockTable, "hardware at hand", "Hardware that you have");
         stockTable.setDefaultEditor(Object.class, new ValidatingCellEditor(stockModel::parse, errorText::showText));
         stockTable.putClientProperty("terminateEditOnFocusLost", true);
         stockModel.addTableModelListener(e -> {
@@ -180,14 +179,9 @@ final class HardwarePanel extends JPanel {
         return heading;
     }
 
-    private static void configureTable(JTable table, String name, String accessibleName, int[] widths) {
+    private static void configureTable(JTable table, String name, String accessibleName) {
         table.setName(name);
         table.getAccessibleContext().setAccessibleName(accessibleName);
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        table.setShowHorizontalLines(true);
-        table.getTableHeader().setReorderingAllowed(false);
-        for (int i = 0; i < widths.length; i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
-        }
     }
 }

@@ -11,10 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.prefs.Preferences;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.error.UserFacingException;
+import weltwright.image.opencv.OpenCvLibraries;
 import weltwright.job.AbandonedJob;
 import weltwright.job.JobShelf;
 import weltwright.job.MakerDefaultsFile;
@@ -27,6 +30,9 @@ import weltwright.job.ShelvedJob;
 public final class Application {
     /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
     private static final String PREFERENCES = "weltwright/window";
+
+    /** From the first window until OpenCV is loaded beside it; chosen by eye. */
+    private static final int OPENCV_AFTER_MS = 1000;
 
     private final Preferences preferences;
     private final PhoneLensStore lensStore;
@@ -86,7 +92,28 @@ public final class Application {
             window.show();
             file.ifPresent(window::openFile);
             application.offerRecovery(window);
+            loadOpenCvSoon();
         });
+    }
+
+    /** Loads OpenCV beside the window once that is at rest, so that the first photo need not wait for it. */
+    private static void loadOpenCvSoon() {
+        Timer timer = new Timer(OPENCV_AFTER_MS, e -> {
+            Thread loading = new Thread(
+                    () -> {
+                        try {
+                            OpenCvLibraries.load();
+                        } catch (UserFacingException failure) {
+                            // It is told when a photo is opened, which tries again.
+                        }
+                    },
+                    "load OpenCV");
+            loading.setDaemon(true);
+            loading.setPriority(Thread.MIN_PRIORITY);
+            loading.start();
+        });
+        timer.setRepeats(false);
+        timer.start();
     }
 
     /** Creates a window with an empty job; the caller shows it. */

@@ -1,8 +1,12 @@
 package weltwright.app.gui.shell;
 
 import java.awt.event.KeyEvent;
-import java.util.List;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.prefs.Preferences;
+import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -13,7 +17,6 @@ import org.jspecify.annotations.Nullable;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.paper.OutputActions;
-import weltwright.app.gui.photo.LensCalibrationAction;
 import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.upload.UploadDialog;
 import weltwright.app.gui.widget.RunnableAction;
@@ -47,15 +50,16 @@ final class ApplicationActions {
 
     ApplicationActions(
             MainWindow window,
-            JobPage page,
+            Supplier<JobPage> page,
             JobFileActions jobFiles,
-            LensCalibrationAction lensCalibration,
-            OutputActions output,
             JobModel model,
             DisplayUnit displayUnit,
             Preferences kept) {
         home = new RunnableAction(MESSAGES.text("home"), MESSAGES.text("home.tip"), window::showHome);
-        order = new RunnableAction(MESSAGES.text("order"), MESSAGES.text("order.tip"), page::toggleOrder);
+        order = new RunnableAction(
+                MESSAGES.text("order"),
+                MESSAGES.text("order.tip"),
+                () -> page.get().toggleOrder());
         preferences = new RunnableAction(
                         MESSAGES.text("preferences"), MESSAGES.text("preferences.tip"), window::showPreferences)
                 .withShortcut(KeyEvent.VK_COMMA);
@@ -71,52 +75,61 @@ final class ApplicationActions {
         openJob = new RunnableAction("&Open job…", "A job that was saved before", jobFiles::chooseJob)
                 .withShortcut(KeyEvent.VK_O);
         saveSheet = new RunnableAction(
-                "Save reference &sheet…", "The sheet to lay the knife on, as a PDF", output::saveSheet);
-        printSheet = new RunnableAction("Print reference shee&t…", "The sheet to lay the knife on", output::printSheet);
+                "Save reference &sheet…",
+                "The sheet to lay the knife on, as a PDF",
+                () -> page.get().output().saveSheet());
+        printSheet = new RunnableAction(
+                "Print reference shee&t…",
+                "The sheet to lay the knife on",
+                () -> page.get().output().printSheet());
         savePdf = new RunnableAction(
                         "Save pattern as P&DF…",
                         "The pattern true to size",
-                        () -> page.whereNoEntryIsRefused(output::savePdf))
+                        () -> outputPattern(page.get(), OutputActions::savePdf))
                 .withShiftShortcut(KeyEvent.VK_S);
         saveSvg = new RunnableAction(
                 "Save pattern as SV&G…",
                 "For a cutting machine, in mm",
-                () -> page.whereNoEntryIsRefused(output::saveSvg));
+                () -> outputPattern(page.get(), OutputActions::saveSvg));
         saveDxf = new RunnableAction(
                 "Save pattern as D&XF…",
                 "For a cutting machine or CAD, in mm",
-                () -> page.whereNoEntryIsRefused(output::saveDxf));
-        print = new RunnableAction("Pr&int pattern…", "At actual size", () -> page.whereNoEntryIsRefused(output::print))
+                () -> outputPattern(page.get(), OutputActions::saveDxf));
+        print = new RunnableAction(
+                        "Pr&int pattern…", "At actual size", () -> outputPattern(page.get(), OutputActions::print))
                 .withShortcut(KeyEvent.VK_P);
-        printChosenPages = new RunnableAction("Print", "", () -> page.whereNoEntryIsRefused(output::printChosenPages));
+        printChosenPages =
+                new RunnableAction("Print", "", () -> outputPattern(page.get(), OutputActions::printChosenPages));
         undo = new RunnableAction("&Undo", "Take back the last change", model::undo).withShortcut(KeyEvent.VK_Z);
         redo = new RunnableAction("&Redo", "Do it again after all", model::redo).withShiftShortcut(KeyEvent.VK_Z);
         zoomIn = new RunnableAction(
                         "Zoom &in",
                         "See it larger; the wheel does the same",
-                        () -> page.activeCanvas().zoomIn())
+                        () -> page.get().activeCanvas().zoomIn())
                 .withShortcut(KeyEvent.VK_PLUS);
         zoomOut = new RunnableAction(
-                        "Zoom &out", "See more of it", () -> page.activeCanvas().zoomOut())
+                        "Zoom &out",
+                        "See more of it",
+                        () -> page.get().activeCanvas().zoomOut())
                 .withShortcut(KeyEvent.VK_MINUS);
         fit = new RunnableAction(
                         "&Fit to window",
                         "See all of it",
-                        () -> page.activeCanvas().zoomToFit())
+                        () -> page.get().activeCanvas().zoomToFit())
                 .withShortcut(KeyEvent.VK_0);
         RunnableAction newJob =
                 new RunnableAction("&New job", "An empty job", jobFiles::newJob).withShortcut(KeyEvent.VK_N);
         RunnableAction save = new RunnableAction("&Save job", "Photo, knife, sheath and notes in one file", () -> {
-                    page.commitFocusedField();
+                    window.commitFocusedField();
                     jobFiles.save(() -> {});
                 })
                 .withShortcut(KeyEvent.VK_S);
         RunnableAction saveAs = new RunnableAction("Save job &as…", "Under another name", () -> {
-            page.commitFocusedField();
+            window.commitFocusedField();
             jobFiles.saveAs(() -> {});
         });
         RunnableAction saveCopy = new RunnableAction(MESSAGES.text("save.copy"), MESSAGES.text("save.copy.tip"), () -> {
-            page.commitFocusedField();
+            window.commitFocusedField();
             jobFiles.saveCopy();
         });
         RunnableAction paste = new RunnableAction(
@@ -128,14 +141,16 @@ final class ApplicationActions {
         sheets.setMnemonic('R');
         for (ReferenceSheet sheet : ReferenceSheet.values()) {
             sheets.add(new RunnableAction(
-                    sheet.pageName() + "…", "To lay the knife on, as a PDF", () -> output.saveSheet(sheet)));
+                    sheet.pageName() + "…",
+                    "To lay the knife on, as a PDF",
+                    () -> page.get().output().saveSheet(sheet)));
         }
         JMenu file = menu("&File", home, newJob, openPhoto, fromPhone, openJob, null, save, saveAs, saveCopy, null);
         file.add(sheets);
         RunnableAction measureLens = new RunnableAction(
                 "&Measure a phone's lens…",
                 "From four to eight photos of the bare sheet: later photos from that phone are measured better",
-                lensCalibration::choosePhotos);
+                () -> page.get().lensCalibration().choosePhotos());
         add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
         menu("&Edit", undo, redo, null, paste, order, null, preferences);
         JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
@@ -150,19 +165,30 @@ final class ApplicationActions {
                 null,
                 new RunnableAction(
                         MESSAGES.text("about"), MESSAGES.text("about.tip"), () -> LicencesDialog.show(window.frame())));
+        setPatternAvailable(false);
         model.subscribe(() -> {
             undo.setEnabled(model.canUndo());
             redo.setEnabled(model.canRedo());
         });
     }
 
+    private static void outputPattern(JobPage page, Consumer<OutputActions> way) {
+        page.whereNoEntryIsRefused(() -> way.accept(page.output()));
+    }
+
     JMenuBar menuBar() {
         return menuBar;
     }
 
-    /** Returns the actions for the buttons beside the stages. */
-    List<RunnableAction> toolBarActions() {
-        return List.of(undo, redo, zoomOut, zoomIn, fit);
+    /** Returns the actions for the buttons in the window's top line in their order, by the names of their icons. */
+    Map<String, Action> topLineActions() {
+        Map<String, Action> actions = new LinkedHashMap<>();
+        actions.put("undo", undo);
+        actions.put("redo", redo);
+        actions.put("zoom-out", zoomOut);
+        actions.put("zoom-in", zoomIn);
+        actions.put("fit", fit);
+        return actions;
     }
 
     /** Enables the actions that need a pattern; while an entry is refused they are enabled and show it. */

@@ -6,7 +6,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,15 +33,12 @@ final class JobHeader extends JPanel {
     /**
      * @param home shows the start page
      * @param order opens customer, knife, dates and notes
+     * @param others in their order, by the names of their icons
      */
-    JobHeader(JobModel model, Action home, Action order, List<? extends Action> actions) {
+    JobHeader(JobModel model, Action home, Action order, Map<String, Action> others) {
         super(new MigLayout("insets 0 8 0 12, gap 4, hidemode 3", "", "[40!]"));
         this.model = model;
-        JButton homeButton = toolButton(home);
-        homeButton.setName("home");
-        homeButton.setText("");
-        homeButton.setIcon(ToolIcons.icon("home"));
-        homeButton.getAccessibleContext().setAccessibleName((String) home.getValue(Action.NAME));
+        JButton homeButton = toolButton("home", home);
         title.setAction(order);
         title.setName("job title");
         title.setMnemonic(KeyEvent.VK_UNDEFINED);
@@ -53,12 +50,14 @@ final class JobHeader extends JPanel {
         add(homeButton);
         add(title, "wmin 80, shrinkprio 200, hmax 36");
         add(saved, "wmin 0, shrinkprio 300, pushx, gapleft 8");
-        actions.forEach(action -> add(toolButton(action)));
+        others.forEach((icon, action) -> add(toolButton(icon, action)));
         model.subscribe(this::update);
     }
 
-    private static JButton toolButton(Action action) {
+    private static JButton toolButton(String icon, Action action) {
         JButton button = new JButton(action);
+        button.setName(icon);
+        ToolIcons.replaceText(button, icon);
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         button.setMnemonic(KeyEvent.VK_UNDEFINED);
         return button;

@@ -1,20 +1,14 @@
 package weltwright.app.gui.shell;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JSeparator;
-import javax.swing.JSplitPane;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
@@ -64,6 +58,7 @@ final class JobPage extends JPanel {
     private final Application application;
     private final JFrame frame;
     private final JobModel model;
+    private final transient TaskQueue tasks;
     private final transient JobFileActions jobFiles;
     private final transient TraceController traceController;
     private final OutlinePanel outlinePanel;
@@ -71,8 +66,11 @@ final class JobPage extends JPanel {
     private final PatternPanel patternPanel;
     private final transient LeatherStage leather;
     private final transient OutputActions outputActions;
+    private final transient LensCalibrationAction lensCalibration;
+    private final transient FindingList findings = new FindingList();
     private final transient ApplicationActions actions;
     private final KnifeForm knifeForm;
+    private final BenchPanel benchPanel;
     private final transient PaperModel paper;
     private final NextStepBar nextStepBar = new NextStepBar(this::perform);
     private final StageBar stageBar = new StageBar(this::goTo);
@@ -80,15 +78,18 @@ final class JobPage extends JPanel {
     private final OrderPopup orderPopup;
     private final StageForms forms = new StageForms(this::update);
     private final DrawingCards drawings;
+    private final FormBesideDrawing body;
     private WorkflowStage stage = WorkflowStage.KNIFE;
     private transient Object openedJob;
     private transient Optional<Photo> displayedPhoto = Optional.empty();
     private boolean photoRequested;
-    private boolean built;
 
+    /** @param openedBefore the job that the window began with, as {@link JobModel#openedJob} tells it */
     JobPage(
             MainWindow window,
             Application application,
+            ApplicationActions actions,
+            Object openedBefore,
             TaskQueue tasks,
             FileDialogs dialogs,
             JobFileActions jobFiles,
@@ -97,22 +98,23 @@ final class JobPage extends JPanel {
         super(new MigLayout("insets 0, fill, gap 0"));
         this.window = window;
         this.application = application;
+        this.tasks = tasks;
         this.jobFiles = jobFiles;
         this.traceController = traceController;
         frame = window.frame();
         model = window.model();
-        openedJob = model.openedJob();
+        this.actions = actions;
+        openedJob = openedBefore;
         Preferences preferences = application.preferences();
         PhoneLensStore lensStore = application.lensStore();
         DisplayUnit displayUnit = application.displayUnit();
         PrinterPreferences printer = new PrinterPreferences(preferences);
         CutterPreferences cutter = new CutterPreferences(preferences);
-        FindingList findings = new FindingList();
         outlinePanel = new OutlinePanel(model, tasks, findings);
         photoPanel = new PhotoPanel(model, () -> showPhoto(false), findings);
         patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs, findings);
         paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
-        BenchPanel benchPanel = new BenchPanel(model, patternPanel::pattern, tasks);
+        benchPanel = new BenchPanel(model, patternPanel::pattern, tasks);
         outputActions = new OutputActions(
                 model,
                 patternPanel::pattern,
@@ -136,12 +138,9 @@ final class JobPage extends JPanel {
                 dialogs,
                 toasts::showMessage,
                 toasts::showSaved);
-        LensCalibrationAction lensCalibration =
-                new LensCalibrationAction(model, tasks, dialogs, lensStore, toasts::showMessage);
-        actions = new ApplicationActions(
-                window, this, jobFiles, lensCalibration, outputActions, model, displayUnit, preferences);
+        lensCalibration = new LensCalibrationAction(model, tasks, dialogs, lensStore, toasts::showMessage);
         orderPopup = new OrderPopup(frame, model, new OrderForm(model));
-        header = new JobHeader(model, actions.home, actions.order, actions.toolBarActions());
+        header = new JobHeader(model, actions.home, actions.order, actions.topLineActions());
         ThicknessPhotoAction thicknessPhoto = new ThicknessPhotoAction(model, tasks, dialogs, toasts::showMessage);
         knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
@@ -162,7 +161,12 @@ final class JobPage extends JPanel {
                 leather.panel(),
                 new PaperPreview(paper, new ScreenPreferences(preferences), tasks),
                 benchPanel);
+        body = new FormBesideDrawing(forms, nextStepBar, drawings);
         layOut();
+    }
+
+    /** Connects the page to the job and shows it; called once, when the window holds the page. */
+    void begin() {
         new DerivedValue<>(
                 model,
                 tasks,
@@ -184,7 +188,6 @@ final class JobPage extends JPanel {
                 PhotoAssessmentRequest::of,
                 PhotoAssessmentRequest::assess,
                 this::setAssessment);
-        built = true;
         model.subscribe(this::update);
         tasks.addListener(this::update);
         patternPanel.addListener(this::update);
@@ -193,13 +196,18 @@ final class JobPage extends JPanel {
         patternPanel.addListener(leather::patternChanged);
         leather.addProgressListener(this::update);
         findings.onShow(this::showDrawing);
+        DisplayUnit displayUnit = application.displayUnit();
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         setUnit(displayUnit.unit());
         select(WorkflowStage.KNIFE);
     }
 
-    ApplicationActions actions() {
-        return actions;
+    OutputActions output() {
+        return outputActions;
+    }
+
+    LensCalibrationAction lensCalibration() {
+        return lensCalibration;
     }
 
     /** Returns the button of the next step. */
@@ -236,19 +244,12 @@ final class JobPage extends JPanel {
         model.file().ifPresent(file -> application.recentJobs().put(file, stage.name()));
     }
 
-    /** Commits the text of the focused field, so that the job contains it before it is saved or closed. */
-    void commitFocusedField() {
-        if (frame.getFocusOwner() instanceof JTextField line) {
-            line.postActionEvent();
-        }
-    }
-
     /**
      * Calls {@code output}, which makes something of the pattern, with what is being typed committed; where an entry is
      * refused on which the pattern depends, shows that entry instead.
      */
     void whereNoEntryIsRefused(Runnable output) {
-        commitFocusedField();
+        window.commitFocusedField();
         if (!patternPanel.commitEntry()) {
             return;
         }
@@ -282,6 +283,7 @@ final class JobPage extends JPanel {
     /** Shows a stage, from the start page too. */
     void goTo(WorkflowStage newStage) {
         window.showJob();
+        body.setFormOpen(true);
         select(newStage);
     }
 
@@ -294,9 +296,6 @@ final class JobPage extends JPanel {
     }
 
     private void update() {
-        if (!built) {
-            return;
-        }
         Job job = model.job();
         if (!model.openedJob().equals(openedJob)) {
             openedJob = model.openedJob();
@@ -308,8 +307,9 @@ final class JobPage extends JPanel {
         patternPanel.withhold(forms.refusalText(WorkflowStage.SHEATH));
         photoPanel.leaveOut(traceController.error());
         nextStepBar.show(NextStepPrompt.of(job, stage, circumstances(stage)));
-        boolean computing = patternPanel.pattern().isEmpty();
-        stageBar.show(each -> StageProgress.of(job, each, circumstances(each), computing, leather.progress()));
+        StageProgress.Results results = new StageProgress.Results(
+                patternPanel.pattern().isEmpty(), leather.progress(), outputActions.isOnPaper());
+        stageBar.show(each -> StageProgress.of(job, each, circumstances(each), results));
         actions.setPatternAvailable(patternPanel.pattern().isPresent()
                 || forms.refusal(WorkflowStage.PAPER).isPresent());
         drawings.show(stage, job, photoRequested);
@@ -408,13 +408,6 @@ final class JobPage extends JPanel {
         top.add(stageBar, "wmin 0");
         top.add(new JSeparator(), "h 1!");
         add(top, "dock north");
-        JPanel left = new JPanel(new BorderLayout());
-        left.add(forms, BorderLayout.CENTER);
-        left.add(nextStepBar, BorderLayout.SOUTH);
-        left.setMinimumSize(UIScale.scale(new Dimension(280, 100)));
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, drawings);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerLocation(UIScale.scale(356));
-        add(split, "push, grow, wmin 0, hmin 0");
+        add(body, "push, grow, wmin 0, hmin 0");
     }
 }

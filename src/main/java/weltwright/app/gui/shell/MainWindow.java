@@ -24,6 +24,7 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
@@ -59,17 +60,22 @@ public final class MainWindow {
     private final TaskQueue tasks = new TaskQueue(toasts::showError);
     private final Autosave autosave;
     private final JobFileActions jobFiles;
-    private final JobPage page;
+    private final FileDialogs dialogs;
+    private final TraceController traceController;
+    private final ApplicationActions actions;
     private final WindowPages pages;
+    private final Object firstJob;
+    private Optional<JobPage> page = Optional.empty();
 
     /** Creates a window with an empty job. */
     MainWindow(Application application) {
         this.application = application;
         model = new JobModel(newJob(HardwareList.USUAL));
-        TraceController traceController = new TraceController(model, tasks);
+        firstJob = model.openedJob();
+        traceController = new TraceController(model, tasks);
         Preferences preferences = application.preferences();
         PhoneLensStore lensStore = application.lensStore();
-        FileDialogs dialogs = new FileDialogs(frame, preferences);
+        dialogs = new FileDialogs(frame, preferences);
         autosave = new Autosave(model, application.openJobs().begin(), toasts::showError);
         jobFiles = new JobFileActions(
                 application,
@@ -85,21 +91,27 @@ public final class MainWindow {
         if (opener.isAvailable()) {
             toasts.onOpen(file -> open(() -> opener.open(file)), file -> open(() -> opener.showInFolder(file)));
         }
-        page = new JobPage(this, application, tasks, dialogs, jobFiles, traceController, toasts);
-        ApplicationActions actions = page.actions();
+        actions = new ApplicationActions(
+                this, this::page, jobFiles, model, application.displayUnit(), application.preferences());
         HomePage home = new HomePage(
                 List.of(actions.newFromPhoto, actions.fromPhone),
                 List.of(actions.openJob, actions.printSheet, actions.saveSheet, actions.preferences),
                 this::openSample,
                 jobFiles::open);
-        pages = new WindowPages(home, page);
+        pages = new WindowPages(home);
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
         toasts.install(frame.getLayeredPane());
         JRootPane root = frame.getRootPane();
-        root.setDefaultButton(page.proposedButton());
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ctrl ENTER"), "onward");
-        root.getActionMap().put("onward", new RunnableAction("Onward", "", page.proposedButton()::doClick));
+        root.getActionMap()
+                .put(
+                        "onward",
+                        new RunnableAction(
+                                "Onward",
+                                "",
+                                () -> page.ifPresent(
+                                        shown -> shown.proposedButton().doClick())));
         WindowDrop.install(frame, new FileDropHandler(this::openFile, toasts::showMessage));
         frame.setIconImages(ToolIcons.windowIcons());
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -109,6 +121,14 @@ public final class MainWindow {
                 close();
             }
         });
+        model.subscribe(this::createPageForJob);
+    }
+
+    /** Creates the page of the job as soon as there is one that it shows: the start page is there sooner without it. */
+    private void createPageForJob() {
+        if (page.isEmpty() && !(isEmpty() && model.openedJob().equals(firstJob))) {
+            page();
+        }
     }
 
     public void show() {
@@ -150,7 +170,7 @@ public final class MainWindow {
 
     /** Brings the window before all others. */
     void toFront() {
-        pages.showJob();
+        showJob();
         frame.setState(Frame.NORMAL);
         frame.toFront();
     }
@@ -165,21 +185,31 @@ public final class MainWindow {
 
     /** Returns the pattern of the present job; empty while it is being computed and where there is none. */
     public Optional<Pattern> pattern() {
-        return page.pattern();
+        return page.flatMap(JobPage::pattern);
     }
 
     /** Remembers the file of the job and the stage at which it is. */
     void rememberPlace() {
-        page.rememberPlace();
+        page.ifPresent(JobPage::rememberPlace);
     }
 
-    /** Returns the page of the job. */
+    /** Returns the page of the job, which is created where it is asked for. */
     JobPage page() {
-        return page;
+        if (page.isEmpty()) {
+            JobPage created = new JobPage(
+                    this, application, actions, firstJob, tasks, dialogs, jobFiles, traceController, toasts);
+            page = Optional.of(created);
+            pages.addJob(created);
+            WindowDrop.leaveDropsToWindow(created);
+            frame.getRootPane().setDefaultButton(created.proposedButton());
+            created.begin();
+        }
+        return page.get();
     }
 
     /** Shows the page of the job. */
     void showJob() {
+        page();
         pages.showJob();
     }
 
@@ -216,13 +246,13 @@ public final class MainWindow {
 
     /** Shows the preferences; afterwards every empty job begins with the maker's defaults as they then are. */
     void showPreferences() {
-        page.commitFocusedField();
+        commitFocusedField();
         PreferencesDialog.show(
                 frame,
                 application.preferences(),
                 application.displayUnit(),
                 application.makerDefaults(),
-                () -> application.windows().forEach(open -> open.page.readPrinterPreferences()),
+                () -> application.windows().forEach(open -> open.page.ifPresent(JobPage::readPrinterPreferences)),
                 receiver -> runInBackground("Looking for printers", InstalledPrinters::find, receiver));
         application.windows().forEach(MainWindow::beginAnewIfEmpty);
     }
@@ -247,7 +277,7 @@ public final class MainWindow {
 
     /** Shows the start page. */
     void showHome() {
-        page.closeOrder();
+        page.ifPresent(JobPage::closeOrder);
         pages.showHome();
         runInBackground("Looking for jobs", application::shelf, pages::setJobs);
     }
@@ -279,19 +309,26 @@ public final class MainWindow {
 
     /** Opens the guide at the page about what is visible. */
     void showHelp() {
-        page.showHelp();
+        page().showHelp();
     }
 
     /** Closes the window, which ends the program if it is the last, unless the user cancels to keep an unsaved job. */
     public void close() {
-        page.commitFocusedField();
+        commitFocusedField();
         jobFiles.confirmLeaving(() -> {
             tasks.close();
-            page.close();
+            page.ifPresent(JobPage::close);
             autosave.close();
             frame.dispose();
             application.closed(this);
         });
+    }
+
+    /** Commits the text of the focused field, so that the job contains it before it is saved or closed. */
+    void commitFocusedField() {
+        if (frame.getFocusOwner() instanceof JTextField line) {
+            line.postActionEvent();
+        }
     }
 
     private void open(Runnable opening) {

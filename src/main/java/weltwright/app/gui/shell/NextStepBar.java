@@ -11,19 +11,21 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 
-/** The foot of the forms: what to do next, and a button for each of its actions, as wide as the form. */
+/**
+ * What to do next, and a button for each of its actions: at the foot of the form and as wide, or in a row below the
+ * drawing.
+ */
 final class NextStepBar extends JPanel {
     private static final String ROW = "growx, hmin 34, wmin 0";
 
     private final WrappedText text = new WrappedText(ThemeColors::text);
     private final JButton proposed = new JButton();
-    private final JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy 6", "[grow,fill]"));
+    private final JPanel buttons = new JPanel();
     private final transient Consumer<NextStepPrompt.NextAction> performer;
     private transient NextStepPrompt shown = new NextStepPrompt("", List.of());
 
     /** @param performer performs the action of a pressed button */
     NextStepBar(Consumer<NextStepPrompt.NextAction> performer) {
-        super(new WrappedTextLayout("insets 10 16 14 16, fillx, hidemode 3, wrap 1, gapy 8", "[grow,fill]"));
         this.performer = performer;
         text.setName("next step");
         proposed.setName("onward");
@@ -32,10 +34,27 @@ final class NextStepBar extends JPanel {
         proposed.addActionListener(e -> shown.action().ifPresent(performer));
         proposed.setVisible(false);
         buttons.setOpaque(false);
+        setInRow(false);
+        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Separator.foreground")));
+    }
+
+    /** Lays text and buttons out in a row, or else below each other. */
+    void setInRow(boolean row) {
+        removeAll();
+        setLayout(
+                row
+                        ? new WrappedTextLayout("insets 8 16 8 16, fillx, hidemode 3, gapx 16", "[grow,fill][]")
+                        : new WrappedTextLayout(
+                                "insets 10 16 14 16, fillx, hidemode 3, wrap 1, gapy 8", "[grow,fill]"));
+        buttons.removeAll();
+        buttons.setLayout(
+                row
+                        ? new MigLayout("insets 0, gapx 6, nogrid")
+                        : new MigLayout("insets 0, fillx, wrap 1, gapy 6", "[grow,fill]"));
         buttons.add(proposed, ROW);
+        showButtons();
         add(text, "wmin 0");
         add(buttons, "wmin 0");
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Separator.foreground")));
     }
 
     /** Returns the button of the proposed action. */

@@ -15,18 +15,24 @@ record StageProgress(StageState state, String reason) {
     private static final Messages MESSAGES = Messages.of(StageProgress.class);
 
     /**
+     * How far what follows from the sheath is.
+     *
+     * @param computing whether the pattern is being computed
+     * @param layout how far the layout on leather is
+     * @param onPaper whether the pattern, as it is now, was printed or saved as PDF
+     */
+    record Results(boolean computing, LayoutProgress layout, boolean onPaper) {}
+
+    /**
      * Returns the progress of a stage.
      *
      * @param now with the refused entry on which this stage depends
-     * @param computing whether the pattern is being computed
-     * @param layout how far the layout on leather is
      */
-    static StageProgress of(
-            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing, LayoutProgress layout) {
+    static StageProgress of(Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, Results results) {
         if (!now.entryError().isEmpty()) {
             return new StageProgress(StageState.STOPPED, now.entryError());
         }
-        return stage == WorkflowStage.KNIFE ? ofKnife(job, now) : ofPattern(job, stage, now, computing, layout);
+        return stage == WorkflowStage.KNIFE ? ofKnife(job, now) : ofPattern(job, stage, now, results);
     }
 
     private static StageProgress ofKnife(Job job, NextStepPrompt.Circumstances now) {
@@ -49,7 +55,7 @@ record StageProgress(StageState state, String reason) {
     }
 
     private static StageProgress ofPattern(
-            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, boolean computing, LayoutProgress layout) {
+            Job job, WorkflowStage stage, NextStepPrompt.Circumstances now, Results results) {
         if (job.silhouette().isEmpty()) {
             return new StageProgress(StageState.OPEN, MESSAGES.text("waits.outline"));
         }
@@ -59,16 +65,16 @@ record StageProgress(StageState state, String reason) {
         if (!now.patternError().isEmpty()) {
             return new StageProgress(StageState.STOPPED, now.patternError());
         }
-        if (stage == WorkflowStage.BENCH && !job.workDone().isEmpty()) {
-            return new StageProgress(StageState.WORKING, "");
-        }
-        if (stage == WorkflowStage.LEATHER) {
-            return ofLayout(layout);
-        }
-        if (stage != WorkflowStage.SHEATH) {
-            return new StageProgress(StageState.OPEN, "");
-        }
-        return new StageProgress(computing ? StageState.WORKING : StageState.DONE, "");
+        boolean workBegun = !job.workDone().isEmpty();
+        return switch (stage) {
+            case KNIFE, SHEATH -> new StageProgress(results.computing() ? StageState.WORKING : StageState.DONE, "");
+            case LEATHER -> ofLayout(results.layout());
+            case PAPER -> new StageProgress(results.onPaper() || workBegun ? StageState.DONE : StageState.OPEN, "");
+            case BENCH ->
+                new StageProgress(
+                        job.finished().isPresent() ? StageState.DONE : workBegun ? StageState.WORKING : StageState.OPEN,
+                        "");
+        };
     }
 
     private static StageProgress ofLayout(LayoutProgress layout) {

@@ -61,7 +61,8 @@ final class WindowDrop {
         leaveDropsToWindow(frame.getContentPane());
     }
 
-    private static void leaveDropsToWindow(Container container) {
+    /** Has the texts and tables in a container, which was made after the window was, leave drops to the window. */
+    static void leaveDropsToWindow(Container container) {
         for (Component child : container.getComponents()) {
             if (child instanceof JTextComponent || child instanceof JTable) {
                 child.setDropTarget(null);

@@ -13,11 +13,14 @@ final class WindowPages extends JPanel {
 
     private final HomePage home;
 
-    WindowPages(HomePage home, JPanel job) {
+    WindowPages(HomePage home) {
         super(new CardLayout());
         this.home = home;
-        add(job, JOB);
         add(home, HOME);
+    }
+
+    void addJob(JPanel job) {
+        add(job, JOB);
     }
 
     void showHome() {

@@ -2,6 +2,7 @@ package weltwright.app.gui.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,18 @@ class StageProgressTest {
         Job begun = job.withWorkDone("prepare/cut/body", Optional.of(LocalDateTime.of(2027, 3, 2, 10, 0)));
         assertThat(bench(begun).state()).isEqualTo(StageState.WORKING);
         assertThat(bench(OutlinedJobs.empty()).reason()).contains("Waits for the outline");
+        assertThat(bench(job.withFinished(Optional.of(LocalDate.of(2027, 3, 5))))
+                        .state())
+                .isEqualTo(StageState.DONE);
+    }
+
+    @Test
+    void thePaperIsDoneWithTheFirstPrintAndWhereLeatherWasCut() {
+        Job job = OutlinedJobs.outlined();
+        assertThat(of(job, WorkflowStage.PAPER, false).state()).isEqualTo(StageState.OPEN);
+        assertThat(of(job, WorkflowStage.PAPER, true).state()).isEqualTo(StageState.DONE);
+        Job begun = job.withWorkDone("prepare/cut/body", Optional.of(LocalDateTime.of(2027, 3, 2, 10, 0)));
+        assertThat(of(begun, WorkflowStage.PAPER, false).state()).isEqualTo(StageState.DONE);
     }
 
     @Test
@@ -36,12 +49,21 @@ class StageProgressTest {
                 OutlinedJobs.outlined(),
                 WorkflowStage.LEATHER,
                 NextStepPrompt.Circumstances.NONE,
-                false,
-                new LayoutProgress(state, state == LayoutProgress.State.NO_ROOM ? "the reason" : ""));
+                new StageProgress.Results(
+                        false,
+                        new LayoutProgress(state, state == LayoutProgress.State.NO_ROOM ? "the reason" : ""),
+                        false));
     }
 
     private static StageProgress bench(Job job) {
+        return of(job, WorkflowStage.BENCH, false);
+    }
+
+    private static StageProgress of(Job job, WorkflowStage stage, boolean onPaper) {
         return StageProgress.of(
-                job, WorkflowStage.BENCH, NextStepPrompt.Circumstances.NONE, false, LayoutProgress.NONE);
+                job,
+                stage,
+                NextStepPrompt.Circumstances.NONE,
+                new StageProgress.Results(false, LayoutProgress.NONE, onPaper));
     }
 }

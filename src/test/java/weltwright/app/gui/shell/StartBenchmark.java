@@ -116,21 +116,22 @@ public final class StartBenchmark {
 
     /** Runs a process that keeps its files apart from those of the user. */
     private static Times run(Path user, List<String> options, String what) throws IOException, InterruptedException {
+        Path fresh = Files.createTempDirectory(user, "state"); // what one leaves unsaved, the next would read
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of("-XX:MaxRAMPercentage=50", "-Xms256m", "-Xmn192m", "-XX:+UseSerialGC"));
         command.addAll(options);
         command.addAll(List.of(
                 "-Djava.library.path=",
-                "-Djava.util.prefs.userRoot=" + user,
+                "-Djava.util.prefs.userRoot=" + fresh,
                 "-classpath",
                 JAR + File.pathSeparator + Path.of("target", "test-classes").toAbsolutePath(),
                 StartBenchmark.class.getName(),
                 what));
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
-        for (String folder : List.of("XDG_STATE_HOME", "XDG_CONFIG_HOME", "XDG_CACHE_HOME")) {
-            builder.environment().put(folder, user.toString());
-        }
+        builder.environment().put("XDG_STATE_HOME", fresh.toString());
+        builder.environment().put("XDG_CONFIG_HOME", fresh.toString());
+        builder.environment().put("XDG_CACHE_HOME", user.toString()); // OpenCV, unpacked once
         Process process = builder.start();
         String line = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         if (process.waitFor() != 0) {

@@ -22,6 +22,7 @@ import org.assertj.swing.finder.JFileChooserFinder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.app.gui.testing.MainWindowTestBase;
+import weltwright.app.gui.theme.StateIcon;
 
 /** The whole job from the start page to a saved PDF and the first step at the bench, by keyboard and by mouse. */
 class WholeJobTest extends MainWindowTestBase {
@@ -93,6 +94,9 @@ class WholeJobTest extends MainWindowTestBase {
         choose(pdf);
         await("the PDF", () -> Files.exists(pdf));
         assertHasPages(pdf);
+        await(
+                "the tick at the paper",
+                () -> execute(() -> frame.toggleButton("stage Paper").target().getIcon()) == StateIcon.TICK);
 
         frame.toggleButton("stage Bench").click();
         JTable steps = frame.table("work steps").target();
