@@ -3,6 +3,7 @@ package weltwright.job;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,21 +12,22 @@ import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Stitching;
+import weltwright.units.LengthField;
 
 /**
  * The maker's own defaults, from which a new job begins. A job that was begun before keeps its values.
  *
- * @param leatherMm thickness of the leather that the maker usually cuts
- * @param pitchMm pitch of the maker's pricking iron
+ * @param leathersMm thicknesses of the leathers that the maker cuts, that for new jobs first
+ * @param pitchesMm pitches of the maker's pricking irons, that for new jobs first
  * @param marginMm distance of the stitch row from the outer edge
  * @param beltWidthMm width of the belt
  * @param hardware rivets, snaps, eyelets and rings at hand; empty where a new job takes those of the job before
- * @param typed what the maker typed for these lengths, by the name of the field, such as "8 oz"
+ * @param typed what the maker typed for these lengths, by the name of the field, such as "8 oz, 3 mm"
  */
 @RecordBuilder
 public record MakerDefaults(
-        double leatherMm,
-        double pitchMm,
+        List<Double> leathersMm,
+        List<Double> pitchesMm,
         double marginMm,
         double beltWidthMm,
         Optional<HardwareList> hardware,
@@ -33,8 +35,8 @@ public record MakerDefaults(
         implements MakerDefaultsBuilder.With {
     /** The values of the standard sheath. */
     public static final MakerDefaults USUAL = new MakerDefaults(
-            Leather.USUAL.thicknessMm(),
-            Stitching.USUAL.pitchMm(),
+            List.of(Leather.USUAL.thicknessMm()),
+            List.of(Stitching.USUAL.pitchMm()),
             Stitching.USUAL.marginMm(),
             BeltAttachment.USUAL.beltWidthMm(),
             Optional.empty(),
@@ -42,6 +44,11 @@ public record MakerDefaults(
 
     public MakerDefaults {
         Objects.requireNonNull(hardware);
+        leathersMm = List.copyOf(leathersMm);
+        pitchesMm = List.copyOf(pitchesMm);
+        if (leathersMm.isEmpty() || pitchesMm.isEmpty()) {
+            throw new IllegalArgumentException("no leather or no iron for new jobs");
+        }
         typed = Map.copyOf(typed);
     }
 
@@ -60,12 +67,13 @@ public record MakerDefaults(
     public Job begin(LocalDate today, HardwareList before) {
         Job empty = Job.begin(today);
         SheathSpec standard = empty.spec();
-        Job job = empty.withSpec(standard.withLeather(standard.leather().withThicknessMm(leatherMm))
-                .withStitching(standard.stitching().withPitchMm(pitchMm).withMarginMm(marginMm))
+        Job job = empty.withSpec(standard.withLeather(standard.leather().withThicknessMm(leathersMm.get(0)))
+                .withStitching(
+                        standard.stitching().withPitchMm(pitchesMm.get(0)).withMarginMm(marginMm))
                 .withBelt(standard.belt().withBeltWidthMm(beltWidthMm))
                 .withHardware(hardware.orElse(before)));
         for (Map.Entry<String, String> text : typed.entrySet()) {
-            job = job.withTyped(text.getKey(), Optional.of(text.getValue()));
+            job = job.withTyped(text.getKey(), Optional.of(LengthField.SEPARATOR.split(text.getValue(), 2)[0].strip()));
         }
         return job;
     }

@@ -1,5 +1,6 @@
 package weltwright.job;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
@@ -7,6 +8,7 @@ import com.fasterxml.jackson.databind.annotation.JsonNaming;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -77,8 +79,8 @@ public record MakerDefaultsFile(Path file) {
                 FORMAT,
                 VERSION,
                 UNITS,
-                defaults.leatherMm(),
-                defaults.pitchMm(),
+                defaults.leathersMm(),
+                defaults.pitchesMm(),
                 defaults.marginMm(),
                 defaults.beltWidthMm(),
                 defaults.hardware().map(HardwareJson::of).orElse(null),
@@ -107,16 +109,23 @@ public record MakerDefaultsFile(Path file) {
             String format,
             int version,
             String units,
-            double leather,
-            double pitch,
+
+            @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)
+            List<Double> leather,
+
+            @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)
+            List<Double> pitch,
+
             double stitchMargin,
             double beltWidth,
             @JsonSetter(nulls = Nulls.SET) @Nullable HardwareJson hardware,
             Map<String, String> typed) {
         MakerDefaults defaults() {
             return new MakerDefaults(
-                    SpecFields.LEATHER_THICKNESS.checkedMm(leather),
-                    SpecFields.PITCH.checkedMm(pitch),
+                    leather.stream()
+                            .map(SpecFields.LEATHER_THICKNESS::checkedMm)
+                            .toList(),
+                    pitch.stream().map(SpecFields.PITCH::checkedMm).toList(),
                     SpecFields.STITCH_MARGIN.checkedMm(stitchMargin),
                     SpecFields.BELT_WIDTH.checkedMm(beltWidth),
                     Optional.ofNullable(hardware).map(HardwareJson::list),

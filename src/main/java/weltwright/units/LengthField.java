@@ -1,6 +1,7 @@
 package weltwright.units;
 
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 
 /**
@@ -23,6 +24,8 @@ import weltwright.error.UserFacingException;
  * @param leather whether it is a thickness of leather, which may be given in ounces
  */
 public record LengthField(String name, double leastMm, double greatestMm, boolean leather) {
+    /** Separates the lengths of a list. A comma without a space after it is a decimal comma and separates nothing. */
+    public static final Pattern SEPARATOR = Pattern.compile(";|,\\s|\\band\\b");
 
     public LengthField {
         if (!(0 <= leastMm && leastMm <= greatestMm && greatestMm < Double.POSITIVE_INFINITY)) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,12 +30,40 @@ class MakerDefaultsFileTest {
     @Test
     void readsWhatItWrote() {
         MakerDefaults mine = new MakerDefaults(
-                2.5, 3, 4, 45, Optional.of(HardwareList.USUAL), Map.of("leather thickness", "2.5 mm"));
+                List.of(2.5, 3.175),
+                List.of(3.0),
+                4,
+                45,
+                Optional.of(HardwareList.USUAL),
+                Map.of("leather thickness", "2.5 mm, 8 oz"));
         file().write(mine);
         assertThat(file().read()).isEqualTo(mine);
         MakerDefaults without = mine.withHardware(Optional.empty());
         file().write(without);
         assertThat(file().read()).isEqualTo(without);
+    }
+
+    @Test
+    void aJobBeginsWithTheFirstOfEachList() {
+        MakerDefaults mine = MakerDefaults.USUAL
+                .withLeathersMm(List.of(3.175, 2.5))
+                .withPitchesMm(List.of(3.0, 4.0))
+                .withTyped(Map.of("leather thickness", "8 oz, 2.5 mm"));
+        Job job = mine.begin(DAY, HardwareList.USUAL);
+        assertThat(job.spec().leather().thicknessMm()).isEqualTo(3.175);
+        assertThat(job.spec().stitching().pitchMm()).isEqualTo(3);
+        assertThat(job.typedText("leather thickness")).contains("8 oz");
+    }
+
+    @Test
+    void readsAFileWithOneLeatherAndOneIron() throws IOException {
+        Files.createDirectories(folder.resolve("settings"));
+        Files.writeString(
+                file().file(),
+                "{\"format\":\"weltwright defaults\",\"version\":1,\"units\":\"mm\",\"leather\":2.5,\"pitch\":3,"
+                        + "\"stitch_margin\":3,\"belt_width\":38,\"hardware\":null,\"typed\":{}}");
+        assertThat(file().read().leathersMm()).containsExactly(2.5);
+        assertThat(file().read().pitchesMm()).containsExactly(3.0);
     }
 
     @Test

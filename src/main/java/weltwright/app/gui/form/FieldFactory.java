@@ -12,11 +12,12 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
-import java.util.regex.Pattern;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.units.DigitNormalizer;
 import weltwright.units.LengthField;
@@ -33,8 +34,7 @@ public final class FieldFactory {
             .map(FieldFactory::dateFormat)
             .toList();
 
-    /** A comma without a space after it is a decimal comma and separates nothing. */
-    private static final Pattern SEPARATOR = Pattern.compile(";|,\\s|\\band\\b");
+    private static final Messages MESSAGES = Messages.of(FieldFactory.class);
 
     private FieldFactory() {}
 
@@ -123,17 +123,40 @@ public final class FieldFactory {
 
     /** Creates a field for a list of lengths in mm, which may be empty; it does not commit while typing. */
     public static ValidatedField<List<Double>> lengthList(String name, LengthField each) {
-        TextFormat<Double> length = lengthFormat(each::readMm);
+        return lengthList(name, List.of(), lengthFormat(each::readMm), all -> all);
+    }
+
+    /** Creates a field for thicknesses of leather in mm, at least one; it does not commit while typing. */
+    public static ValidatedField<List<Double>> leathers(List<Double> mm) {
+        LengthField each = SpecFields.LEATHER_THICKNESS;
+        return lengthList(each.name(), mm, lengthFormat(each::readMm), FieldFactory::atLeastOne);
+    }
+
+    /** Creates a field for stitch lengths in mm, at least one; it does not commit while typing. */
+    public static ValidatedField<List<Double>> stitchPitches(List<Double> mm) {
+        return lengthList(SpecFields.PITCH.name(), mm, lengthFormat(JobFields::readPitchMm), FieldFactory::atLeastOne);
+    }
+
+    private static List<Double> atLeastOne(List<Double> all) {
+        if (all.isEmpty()) {
+            throw new UserFacingException(MESSAGES.text("list.empty"), MESSAGES.text("list.empty.cure"));
+        }
+        return all;
+    }
+
+    /** @param check returns the lengths, or throws {@link UserFacingException} where they are not valid */
+    private static ValidatedField<List<Double>> lengthList(
+            String name, List<Double> first, TextFormat<Double> length, UnaryOperator<List<Double>> check) {
         return new ValidatedField<>(
                 name,
-                List.of(),
+                first,
                 new TextFormat<>() {
                     @Override
                     public List<Double> read(String text, MeasureUnit unit) {
-                        return Stream.of(SEPARATOR.split(text))
+                        return check.apply(Stream.of(LengthField.SEPARATOR.split(text))
                                 .filter(part -> !part.isBlank())
                                 .map(part -> length.read(part, unit))
-                                .toList();
+                                .toList());
                     }
 
                     @Override

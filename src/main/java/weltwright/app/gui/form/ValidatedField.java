@@ -1,17 +1,27 @@
 package weltwright.app.gui.form;
 
+import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.Timer;
+import weltwright.app.gui.theme.ToolIcons;
+import weltwright.app.gui.widget.RunnableAction;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
 
 /**
@@ -24,6 +34,8 @@ import weltwright.units.MeasureUnit;
  */
 public final class ValidatedField<T> {
     /** Chosen by eye: longer than the pauses of somebody who types a number. */
+    private static final Messages MESSAGES = Messages.of(ValidatedField.class);
+
     private static final int TYPING_PAUSE_MS = 450;
 
     private static final String OUTLINE_PROPERTY = "JComponent.outline"; // of FlatLaf
@@ -109,6 +121,43 @@ public final class ValidatedField<T> {
         this.example = Optional.of(example);
         showExample();
         return this;
+    }
+
+    /**
+     * Adds a button that offers values to choose from, such as those that the user works with; Alt and the down arrow
+     * open it too.
+     *
+     * @param choices returns the values; asked whenever it is opened
+     */
+    public ValidatedField<T> withChoices(Supplier<List<T>> choices) {
+        JButton open = new JButton(ToolIcons.icon("choices"));
+        open.setName("choose " + name());
+        open.setFocusable(false);
+        open.setToolTipText(MESSAGES.text("choices.tip"));
+        open.getAccessibleContext().setAccessibleName(MESSAGES.text("choices.tip"));
+        open.putClientProperty("JButton.buttonType", "toolBarButton");
+        open.addActionListener(e -> showChoices(choices.get()));
+        JPanel trailing = new JPanel(new BorderLayout());
+        trailing.setOpaque(false);
+        trailing.add(interpretation, BorderLayout.CENTER);
+        trailing.add(open, BorderLayout.EAST);
+        textField.putClientProperty("JTextField.trailingComponent", trailing);
+        textField.getInputMap().put(KeyStroke.getKeyStroke("alt DOWN"), "choices");
+        textField.getActionMap().put("choices", new RunnableAction("", "", () -> showChoices(choices.get())));
+        return this;
+    }
+
+    private void showChoices(List<T> choices) {
+        JPopupMenu menu = new JPopupMenu();
+        for (T choice : choices) {
+            JMenuItem item = new JMenuItem(format.write(choice, unit));
+            item.addActionListener(e -> {
+                textField.setText(item.getText());
+                commit(true);
+            });
+            menu.add(item);
+        }
+        menu.show(textField, 0, textField.getHeight());
     }
 
     /** Returns the name of the component. */

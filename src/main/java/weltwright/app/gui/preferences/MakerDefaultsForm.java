@@ -1,6 +1,7 @@
 package weltwright.app.gui.preferences;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
@@ -47,12 +48,12 @@ final class MakerDefaultsForm extends FormPanel {
         }
         addHeading(MESSAGES.text("defaults"));
         addText(MESSAGES.text("defaults.text"));
-        ValidatedField<Double> leather = length(SpecFields.LEATHER_THICKNESS, defaults.leatherMm());
-        ValidatedField<Double> pitch = FieldFactory.stitchPitch(defaults.pitchMm());
+        ValidatedField<List<Double>> leather = FieldFactory.leathers(defaults.leathersMm());
+        ValidatedField<List<Double>> pitch = FieldFactory.stitchPitches(defaults.pitchesMm());
         ValidatedField<Double> margin = length(SpecFields.STITCH_MARGIN, defaults.marginMm());
         ValidatedField<Double> belt = length(SpecFields.BELT_WIDTH, defaults.beltWidthMm());
-        addField("leather", 'T', leather, SpecFields.LEATHER_THICKNESS.name(), MakerDefaults::withLeatherMm);
-        addField("pitch", 'L', pitch, SpecFields.PITCH.name(), MakerDefaults::withPitchMm);
+        addField("leather", 'T', leather, SpecFields.LEATHER_THICKNESS.name(), MakerDefaults::withLeathersMm);
+        addField("pitch", 'L', pitch, SpecFields.PITCH.name(), MakerDefaults::withPitchesMm);
         addField("margin", 'M', margin, SpecFields.STITCH_MARGIN.name(), MakerDefaults::withMarginMm);
         addField("belt", 'B', belt, SpecFields.BELT_WIDTH.name(), MakerDefaults::withBeltWidthMm);
         hardware.setName("preferred hardware");
@@ -95,12 +96,12 @@ final class MakerDefaultsForm extends FormPanel {
     }
 
     /** Adds the row of a field. Its component is named apart from the field of the job for the same measure. */
-    private void addField(
+    private <T> void addField(
             String key,
             char mnemonic,
-            ValidatedField<Double> field,
+            ValidatedField<T> field,
             String typedName,
-            BiFunction<MakerDefaults, Double, MakerDefaults> setter) {
+            BiFunction<MakerDefaults, T, MakerDefaults> setter) {
         field.textField().setName("preferred " + typedName);
         addRow(MESSAGES.text(key), mnemonic, field, MESSAGES.text(key + ".tip"));
         field.setValue(field.value(), Optional.ofNullable(defaults.typed().get(typedName)));

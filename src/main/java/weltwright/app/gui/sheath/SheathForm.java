@@ -2,6 +2,7 @@ package weltwright.app.gui.sheath;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ChoicePictures;
 import weltwright.app.gui.form.CollapsibleSection;
@@ -14,6 +15,7 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.Job;
+import weltwright.job.MakerDefaults;
 import weltwright.job.SheathDesign;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.DrawHand;
@@ -48,7 +50,9 @@ public final class SheathForm extends FormPanel {
     private final ValidatedField<Double> thickness = FieldFactory.length(SpecFields.LEATHER_THICKNESS, 1);
     private final ValidatedField<Double> ease = FieldFactory.length(SpecFields.EASE, 0);
 
-    public SheathForm(JobModel model) {
+    /** @param maker returns the maker's leathers and irons, which are offered to choose from */
+    public SheathForm(JobModel model, Supplier<MakerDefaults> maker) {
+        thickness.withChoices(() -> maker.get().leathersMm());
         FormBinding<SheathSpec> sheath = new FormBinding<>(model, Job::spec, Job::withSpec);
         FormBinding<CarryPosition> carry = sheath.nested(SheathSpec::carry, SheathSpec::withCarry);
         FormBinding<Leather> leather = sheath.nested(SheathSpec::leather, SheathSpec::withLeather);
@@ -85,7 +89,7 @@ public final class SheathForm extends FormPanel {
         sheath.bind(ease, SheathSpec::easeMm, SheathSpec::withEaseMm);
         addHeading("More choices");
         WeltForm welt = new WeltForm(sheath);
-        StitchForm stitches = new StitchForm(sheath);
+        StitchForm stitches = new StitchForm(sheath, maker);
         ThroatForm throat = new ThroatForm(model, sheath, drawing);
         BeltForm belt = new BeltForm(model, sheath, carry, drawing);
         StrapForm strap = new StrapForm(model, sheath, drawing);

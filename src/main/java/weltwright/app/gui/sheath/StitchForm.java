@@ -1,5 +1,6 @@
 package weltwright.app.gui.sheath;
 
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ComboBoxItem;
@@ -7,6 +8,7 @@ import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
+import weltwright.job.MakerDefaults;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
@@ -17,8 +19,9 @@ final class StitchForm extends FormPanel {
     private final ValidatedField<Double> margin = FieldFactory.length(SpecFields.STITCH_MARGIN, 1);
     private final JComboBox<ComboBoxItem<Integer>> back = ComboBoxItem.create("back-stitches");
 
-    StitchForm(FormBinding<SheathSpec> sheath) {
+    StitchForm(FormBinding<SheathSpec> sheath, Supplier<MakerDefaults> maker) {
         super("2 20 8 0");
+        pitch.withChoices(() -> maker.get().pitchesMm());
         FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::withStitching);
         addRow("Stitch length", (char) 0, pitch, "From hole to hole, as your iron has it: 4 mm, 5/32 in or 6 spi");
         stitching.bind(pitch, Stitching::pitchMm, Stitching::withPitchMm);

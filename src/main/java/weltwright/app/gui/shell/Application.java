@@ -97,6 +97,7 @@ public final class Application {
     }
 
     /** Loads OpenCV beside the window once that is at rest, so that the first photo need not wait for it. */
+    @SuppressWarnings("ThreadPriorityCheck") // the priority is a courtesy to what the user does meanwhile
     private static void loadOpenCvSoon() {
         Timer timer = new Timer(OPENCV_AFTER_MS, e -> {
             Thread loading = new Thread(

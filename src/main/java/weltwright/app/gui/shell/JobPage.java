@@ -42,8 +42,10 @@ import weltwright.app.gui.photo.PhotoAssessmentRequest;
 import weltwright.app.gui.photo.PhotoPanel;
 import weltwright.app.gui.sheath.SheathForm;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
 import weltwright.job.Job;
+import weltwright.job.MakerDefaults;
 import weltwright.job.PhoneLensStore;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.PhotoAssessment;
@@ -145,7 +147,7 @@ final class JobPage extends JPanel {
         knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
         forms.add(WorkflowStage.KNIFE, knifeForm);
-        forms.add(WorkflowStage.SHEATH, new SheathForm(model));
+        forms.add(WorkflowStage.SHEATH, new SheathForm(model, this::makerDefaults));
         forms.add(WorkflowStage.LEATHER, leather.form());
         CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
         forms.add(
@@ -208,6 +210,14 @@ final class JobPage extends JPanel {
 
     LensCalibrationAction lensCalibration() {
         return lensCalibration;
+    }
+
+    private MakerDefaults makerDefaults() {
+        try {
+            return application.makerDefaults().read();
+        } catch (UserFacingException e) {
+            return MakerDefaults.USUAL; // it is told when a job begins
+        }
     }
 
     /** Returns the button of the next step. */

@@ -2,6 +2,7 @@ package weltwright.app.gui.preferences;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.awt.Component;
@@ -16,6 +17,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.finder.WindowFinder;
@@ -87,8 +89,25 @@ class PreferencesDialogTest extends MainWindowTestBase {
         assertThat(new MakerDefaultsFile(state.resolve("defaults.json")).read()).isEqualTo(MakerDefaults.USUAL);
         put(dialog, "preferred stitch pitch", "6 spi");
         close(dialog);
-        assertThat(new MakerDefaultsFile(state.resolve("defaults.json")).read().pitchMm())
+        assertThat(new MakerDefaultsFile(state.resolve("defaults.json")).read().pitchesMm())
+                .singleElement(DOUBLE)
                 .isCloseTo(25.4 / 6, within(1e-9));
+    }
+
+    @Test
+    void theFormOfTheSheathOffersTheMakersLeathers() {
+        open(OutlinedJobs.outlined());
+        DialogFixture dialog = openPreferences();
+        put(dialog, "preferred leather thickness", "3 mm, 8 oz");
+        close(dialog);
+        frame.toggleButton("stage Sheath").click();
+        execute(() -> frame.textBox("leather thickness").target().requestFocusInWindow());
+        awaitFocus("leather thickness");
+        press(KeyEvent.VK_ALT, KeyEvent.VK_DOWN);
+        JPopupMenu offered = robot.findActivePopupMenu();
+        assertThat(execute(() -> offered.getSubElements())).hasSize(2);
+        execute(() -> ((JMenuItem) offered.getSubElements()[1]).doClick());
+        await("8 oz", () -> Math.abs(job().spec().leather().thicknessMm() - EIGHT_OUNCES_MM) < 1e-3);
     }
 
     @Test
@@ -141,7 +160,8 @@ class PreferencesDialogTest extends MainWindowTestBase {
         dialog.textBox("preferred leather thickness").requireDisabled();
         close(dialog);
         assertThat(Files.readString(file)).endsWith("\"leather\": ");
-        assertThat(job().spec().leather().thicknessMm()).isEqualTo(MakerDefaults.USUAL.leatherMm());
+        assertThat(job().spec().leather().thicknessMm())
+                .isEqualTo(MakerDefaults.USUAL.leathersMm().get(0));
     }
 
     @Test

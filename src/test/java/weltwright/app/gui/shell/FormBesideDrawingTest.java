@@ -19,6 +19,7 @@ final class FormBesideDrawingTest extends MainWindowTestBase {
         awaitNextStep("To the sheath");
         JComponent canvas = robot.finder().findByName("outline drawing", JComponent.class);
         JToggleButton drawer = robot.finder().findByName("show form", JToggleButton.class, false);
+        JComponent handle = robot.finder().findByName("handle thickness", JComponent.class, false);
         assertThat(execute(drawer::isShowing)).as("in a wide window").isFalse();
 
         setSize(1024, 700);
@@ -26,7 +27,6 @@ final class FormBesideDrawingTest extends MainWindowTestBase {
         int narrow = execute(canvas::getWidth);
         frame.toggleButton("show form").click();
         await("the wider drawing", () -> execute(() -> canvas.getWidth() > narrow + 300));
-        JComponent handle = robot.finder().findByName("handle thickness", JComponent.class, false);
         JButton onward = robot.finder().findByName("onward", JButton.class, true);
         assertThat(execute(handle::isShowing)).isFalse();
         assertThat(execute(() -> window.frame().getRootPane().getDefaultButton()))
