@@ -107,7 +107,7 @@ class ArchitectureTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java", "weltwright");
 
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
+    static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("weltwright");
 

@@ -4,9 +4,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAccess;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -15,10 +12,6 @@ import org.junit.jupiter.api.Test;
  * letters, names its locale. The methods forbidden are those whose Javadoc says that they use the default locale.
  */
 class LocaleRulesTest {
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("weltwright");
-
     private static final Set<String> OF_THE_DEFAULT_LOCALE = Set.of(
             "java.lang.String.format(java.lang.String, [Ljava.lang.Object;)",
             "java.lang.String.formatted([Ljava.lang.Object;)",
@@ -59,7 +52,7 @@ class LocaleRulesTest {
                         return OF_THE_DEFAULT_LOCALE.contains(access.getTarget().getFullName());
                     }
                 })
-                .check(PROGRAM);
+                .check(ArchitectureTest.PROGRAM);
     }
 
     /** Jackson's own lower case for enums is {@code String.toLowerCase()}. */
@@ -68,6 +61,6 @@ class LocaleRulesTest {
         noClasses()
                 .should()
                 .accessField("com.fasterxml.jackson.databind.cfg.EnumFeature", "WRITE_ENUMS_TO_LOWERCASE")
-                .check(PROGRAM);
+                .check(ArchitectureTest.PROGRAM);
     }
 }

@@ -46,6 +46,8 @@ public record RenderedGround(
     /** Rendered larger by this, then averaged. */
     private static final int FINER = 2;
 
+    private static final int STEPS_A_PIXEL = 4;
+
     /** What the ground looks like. */
     public interface Paint {
         /**
@@ -75,25 +77,19 @@ public record RenderedGround(
         for (int k = 0; k < 3; k++) {
             eye[k] = -r[6 + k] * distanceMm;
         }
+        double[] stretch = stretchOfRays();
         for (int y = 0; y < HEIGHT_PX * FINER; y++) {
-            org.opencv.core.Point[] pixels = new org.opencv.core.Point[row.length];
-            for (int x = 0; x < pixels.length; x++) {
-                pixels[x] = new org.opencv.core.Point((x + 0.5) / FINER - 0.5, (y + 0.5) / FINER - 0.5);
-            }
-            MatOfPoint2f rays = new MatOfPoint2f();
-            Calib3d.undistortPointsIter(
-                    new MatOfPoint2f(pixels),
-                    rays,
-                    camera(),
-                    lens(),
-                    Mat.eye(3, 3, CvType.CV_64F),
-                    Mat.eye(3, 3, CvType.CV_64F),
-                    new TermCriteria(TermCriteria.EPS | TermCriteria.MAX_ITER, 40, 1e-9));
-            org.opencv.core.Point[] ray = rays.toArray();
-            for (int x = 0; x < ray.length; x++) {
+            double down = (y + 0.5) / FINER - HEIGHT_PX / 2.0;
+            for (int x = 0; x < row.length; x++) {
+                double right = (x + 0.5) / FINER - WIDTH_PX / 2.0;
+                double step = Math.sqrt(right * right + down * down) * STEPS_A_PIXEL;
+                int before = (int) step;
+                double per = stretch[before] + (step - before) * (stretch[before + 1] - stretch[before]);
+                double rayX = right * per;
+                double rayY = down * per;
                 double[] to = new double[3];
                 for (int k = 0; k < 3; k++) {
-                    to[k] = r[k] * ray[x].x + r[3 + k] * ray[x].y + r[6 + k];
+                    to[k] = r[k] * rayX + r[3 + k] * rayY + r[6 + k];
                 }
                 double t = -eye[2] / to[2];
                 row[x] = (float) paint.light(new Point(eye[0] + t * to[0], eye[1] + t * to[1]), footprint);
@@ -117,6 +113,36 @@ public record RenderedGround(
         MatOfByte png = new MatOfByte();
         Imgcodecs.imencode(".png", grey, png);
         return Photo.of("rendered.png", png.toArray());
+    }
+
+    /**
+     * By how much a ray leans for each pixel that it is seen off the middle of the picture, in steps of
+     * {@value #STEPS_A_PIXEL} a pixel from there. The distortion is radial, so that OpenCV need not be asked for each
+     * pixel; between steps this is straight within 1e-5 px.
+     */
+    private double[] stretchOfRays() {
+        int steps = (int) Math.ceil(Math.hypot(WIDTH_PX, HEIGHT_PX) / 2 * STEPS_A_PIXEL) + 1;
+        org.opencv.core.Point[] pixels = new org.opencv.core.Point[steps];
+        for (int i = 0; i < steps; i++) {
+            pixels[i] = new org.opencv.core.Point(
+                    (WIDTH_PX - 1) / 2.0 + (i + 1) / (double) STEPS_A_PIXEL, (HEIGHT_PX - 1) / 2.0);
+        }
+        MatOfPoint2f rays = new MatOfPoint2f();
+        Calib3d.undistortPointsIter(
+                new MatOfPoint2f(pixels),
+                rays,
+                camera(),
+                lens(),
+                Mat.eye(3, 3, CvType.CV_64F),
+                Mat.eye(3, 3, CvType.CV_64F),
+                new TermCriteria(TermCriteria.EPS | TermCriteria.MAX_ITER, 40, 1e-9));
+        org.opencv.core.Point[] ray = rays.toArray();
+        double[] stretch = new double[steps + 1];
+        stretch[0] = 1 / focalPx;
+        for (int i = 0; i < steps; i++) {
+            stretch[i + 1] = ray[i].x * STEPS_A_PIXEL / (i + 1);
+        }
+        return stretch;
     }
 
     /** Where places of the ground, in mm, are seen. */

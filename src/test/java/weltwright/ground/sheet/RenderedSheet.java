@@ -1,5 +1,7 @@
 package weltwright.ground.sheet;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import weltwright.geometry.Point;
 import weltwright.ground.RenderedGround;
 
@@ -8,6 +10,17 @@ public record RenderedSheet(ReferenceSheet sheet) implements RenderedGround.Pain
     private static final double WHITE = 215;
     private static final double BLACK = 25;
     private static final double TABLE = 110;
+
+    private static final Map<ReferenceSheet, boolean[][][][]> MARKERS = new ConcurrentHashMap<>();
+
+    /** Which cells of the marker in a square are black, by row and column of the square. */
+    private static boolean[][][][] markers(ReferenceSheet sheet) {
+        boolean[][][][] cells = new boolean[sheet.squaresDown()][sheet.squaresAcross()][][];
+        for (ReferenceSheet.Marker marker : sheet.markers()) {
+            cells[marker.row()][marker.column()] = ReferenceSheet.blackCells(marker);
+        }
+        return cells;
+    }
 
     @Override
     public double light(Point at, double footprintMm) {
@@ -25,10 +38,6 @@ public record RenderedSheet(ReferenceSheet sheet) implements RenderedGround.Pain
         if (sheet.isBlack(column, row)) {
             return BLACK;
         }
-        ReferenceSheet.Marker marker = sheet.markers().stream()
-                .filter(m -> m.column() == column && m.row() == row)
-                .findFirst()
-                .orElseThrow();
         double rim = (1 - sheet.markerMm() / sheet.squareMm()) / 2;
         double cell = sheet.markerMm() / sheet.squareMm() / ReferenceSheet.MARKER_CELLS;
         int across = (int) Math.floor((right - column - rim) / cell);
@@ -37,6 +46,8 @@ public record RenderedSheet(ReferenceSheet sheet) implements RenderedGround.Pain
                 && below >= 0
                 && across < ReferenceSheet.MARKER_CELLS
                 && below < ReferenceSheet.MARKER_CELLS;
-        return inside && ReferenceSheet.blackCells(marker)[below][across] ? BLACK : WHITE;
+        return inside && MARKERS.computeIfAbsent(sheet, RenderedSheet::markers)[row][column][below][across]
+                ? BLACK
+                : WHITE;
     }
 }
