@@ -54,7 +54,7 @@ class FaultsTest {
     void aPhotoThatIsTooLargeForTheMemoryIsTold() throws Exception {
         ProgramProcess small = ProgramProcess.run(
                 folder,
-                List.of(ProgramProcess.JAVA, "-Xmx20m", "-XX:+UseSerialGC"),
+                List.of(ProgramProcess.JAVA, "-Xmx20m"),
                 Map.of(),
                 "trace",
                 PHOTO.toString(),

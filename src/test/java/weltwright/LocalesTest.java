@@ -2,16 +2,13 @@ package weltwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,18 +29,17 @@ class LocalesTest {
     @BeforeAll
     static void makeTheSampleOnce() throws Exception {
         Path sample = Path.of("sample-images", "drop-point.jpg").toAbsolutePath();
-        run(
-                        List.of("-Duser.language=en", "-Duser.timezone=America/Los_Angeles"),
-                        "C.UTF-8",
-                        "make",
-                        sample.toString(),
-                        "-o",
-                        folder.resolve("first").toString(),
-                        "--handle-thickness=19mm",
-                        "--spine-thickness=3.5mm",
-                        "--customer=Zoë",
-                        "--notes=刀 for سكين")
-                .succeeds();
+        succeeds(run(
+                List.of("-Duser.language=en", "-Duser.timezone=America/Los_Angeles"),
+                "C.UTF-8",
+                "make",
+                sample.toString(),
+                "-o",
+                folder.resolve("first").toString(),
+                "--handle-thickness=19mm",
+                "--spine-thickness=3.5mm",
+                "--customer=Zoë",
+                "--notes=刀 for سكين"));
         job = folder.resolve("first").resolve("drop-point.wwj");
     }
 
@@ -73,8 +69,7 @@ class LocalesTest {
         if (parts.length > 1) {
             settings.add("-Duser.extensions=u-" + parts[1]);
         }
-        run(settings, systemLocale, "make", job.toString(), "-o", there.toString())
-                .succeeds();
+        succeeds(run(settings, systemLocale, "make", job.toString(), "-o", there.toString()));
         assertThat(documentOf(there.resolve("drop-point.wwj"))).isEqualTo(documentOf(job));
         for (String made : List.of(
                 "drop-point.wwj", "drop-point-pattern.svg", "drop-point-pattern.pdf", "drop-point-pattern.dxf")) {
@@ -85,22 +80,21 @@ class LocalesTest {
     @Test
     void numbersInTheUsersDigitsAreRead() throws Exception {
         Path there = folder.resolve("digits");
-        run(
-                        List.of("-Duser.language=ar"),
-                        "C.UTF-8",
-                        "make",
-                        job.toString(),
-                        "-o",
-                        there.toString(),
-                        "--leather=٢٫٥ mm")
-                .succeeds();
+        succeeds(run(
+                List.of("-Duser.language=ar"),
+                "C.UTF-8",
+                "make",
+                job.toString(),
+                "-o",
+                there.toString(),
+                "--leather=٢٫٥ mm"));
         assertThat(documentOf(there.resolve("drop-point.wwj"))).contains("2.5");
     }
 
     /** Java sees a replacement character for each byte of such a name: nothing may be made of it. */
     @Test
     void aNameThatTheSystemsLocaleGarblesIsRefusedInWords() throws Exception {
-        Ended ended = run(
+        ProgramProcess ended = run(
                 List.of(),
                 "C",
                 "make",
@@ -123,32 +117,15 @@ class LocalesTest {
         }
     }
 
-    private record Ended(int code, String err) {
-        void succeeds() {
-            assertThat(err).isEmpty();
-            assertThat(code).isZero();
-        }
+    private static ProgramProcess run(List<String> settings, String systemLocale, String... args)
+            throws IOException, InterruptedException {
+        List<String> java = new ArrayList<>(List.of(ProgramProcess.JAVA));
+        java.addAll(settings);
+        return ProgramProcess.run(folder, java, Map.of("LC_ALL", systemLocale), args);
     }
 
-    private static Ended run(List<String> settings, String systemLocale, String... args)
-            throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                // Quick to start: nothing here runs long enough for the second compiler.
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-                        .filter(entry -> !entry.contains("slf4j"))
-                        .collect(Collectors.joining(File.pathSeparator))));
-        command.addAll(settings);
-        command.add(Weltwright.class.getName());
-        command.addAll(List.of(args));
-        Path err = Files.createTempFile(folder, "err", ".txt");
-        ProcessBuilder builder = new ProcessBuilder(command)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(err.toFile());
-        builder.environment().put("LC_ALL", systemLocale);
-        int code = builder.start().waitFor();
-        return new Ended(code, Files.readString(err));
+    private static void succeeds(ProgramProcess ended) {
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.code()).isZero();
     }
 }

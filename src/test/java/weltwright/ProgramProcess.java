@@ -34,6 +34,8 @@ record ProgramProcess(int code, String out, String err) {
         int java = prefix.indexOf(JAVA);
         command.addAll(java < 0 ? List.of() : prefix.subList(0, java));
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        // Quick to start: nothing here runs long enough for the second compiler.
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(prefix.subList(java + 1, prefix.size()));
         command.addAll(List.of("-Djava.awt.headless=true", "-cp", classPath(), Weltwright.class.getName()));
         command.addAll(List.of(args));
