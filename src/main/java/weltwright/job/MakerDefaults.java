@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
 import weltwright.units.LengthField;
+import weltwright.units.MeasureUnit;
 
 /**
  * The maker's own defaults, from which a new job begins. A job that was begun before keeps its values.
@@ -33,6 +37,9 @@ public record MakerDefaults(
         Optional<HardwareList> hardware,
         Map<String, String> typed)
         implements MakerDefaultsBuilder.With {
+    /** Tells a text with a unit from a bare number, which would be read in the unit that is chosen at the time. */
+    private static final Pattern UNIT = Pattern.compile("[\\p{L}\"″]");
+
     /** The values of the standard sheath. */
     public static final MakerDefaults USUAL = new MakerDefaults(
             List.of(Leather.USUAL.thicknessMm()),
@@ -57,6 +64,25 @@ public record MakerDefaults(
         Map<String, String> texts = new HashMap<>(typed);
         text.ifPresentOrElse(words -> texts.put(field, words), () -> texts.remove(field));
         return withTyped(texts);
+    }
+
+    /** Returns the leathers as texts of a field: as the maker typed them with a unit, else in mm. */
+    public List<String> leatherTexts() {
+        return texts(SpecFields.LEATHER_THICKNESS, leathersMm);
+    }
+
+    /** Returns the pitches of the irons as texts of a field, as those of the leathers. */
+    public List<String> pitchTexts() {
+        return texts(SpecFields.PITCH, pitchesMm);
+    }
+
+    private List<String> texts(LengthField field, List<Double> mm) {
+        String[] parts = LengthField.SEPARATOR.split(typed.getOrDefault(field.name(), ""), -1);
+        return IntStream.range(0, mm.size())
+                .mapToObj(i -> i < parts.length && UNIT.matcher(parts[i]).find()
+                        ? parts[i].strip()
+                        : MeasureUnit.MILLIMETRE.formatExactly(mm.get(i)))
+                .toList();
     }
 
     /**

@@ -53,6 +53,10 @@ class MakerDefaultsFileTest {
         assertThat(job.spec().leather().thicknessMm()).isEqualTo(3.175);
         assertThat(job.spec().stitching().pitchMm()).isEqualTo(3);
         assertThat(job.typedText("leather thickness")).contains("8 oz");
+        assertThat(mine.leatherTexts()).containsExactly("8 oz", "2.5 mm");
+        assertThat(mine.withTyped(Map.of("leather thickness", "8 oz, 2.5")).leatherTexts())
+                .containsExactly("8 oz", "2.5 mm");
+        assertThat(mine.pitchTexts()).containsExactly("3 mm", "4 mm");
     }
 
     @Test

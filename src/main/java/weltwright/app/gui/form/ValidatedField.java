@@ -124,12 +124,12 @@ public final class ValidatedField<T> {
     }
 
     /**
-     * Adds a button that offers values to choose from, such as those that the user works with; Alt and the down arrow
+     * Adds a button that offers texts to choose from, such as those that the user works with; Alt and the down arrow
      * open it too.
      *
-     * @param choices returns the values; asked whenever it is opened
+     * @param choices returns the texts; asked whenever it is opened
      */
-    public ValidatedField<T> withChoices(Supplier<List<T>> choices) {
+    public ValidatedField<T> withChoices(Supplier<List<String>> choices) {
         JButton open = new JButton(ToolIcons.icon("choices"));
         open.setName("choose " + name());
         open.setFocusable(false);
@@ -147,12 +147,12 @@ public final class ValidatedField<T> {
         return this;
     }
 
-    private void showChoices(List<T> choices) {
+    private void showChoices(List<String> choices) {
         JPopupMenu menu = new JPopupMenu();
-        for (T choice : choices) {
-            JMenuItem item = new JMenuItem(format.write(choice, unit));
+        for (String choice : choices) {
+            JMenuItem item = new JMenuItem(choice);
             item.addActionListener(e -> {
-                textField.setText(item.getText());
+                textField.setText(choice);
                 commit(true);
             });
             menu.add(item);

@@ -17,8 +17,8 @@ import weltwright.hide.HideTrace;
 import weltwright.message.Messages;
 
 /**
- * A photo of leather with the outline and the holes that were found. Flaws and poorer parts are drawn round by the
- * mouse, and a line along the direction of least stretch.
+ * A photo of leather with the outline and the holes that were found. The outline, where it was not found, flaws and
+ * poorer parts are drawn round by the mouse, and a line along the direction of least stretch.
  */
 final class HideCanvas extends PhotoCanvas {
     /** Shorter lines than this count as a click. In pixels of the photo, chosen by eye. */
@@ -35,6 +35,7 @@ final class HideCanvas extends PhotoCanvas {
 
     /** What can be drawn. */
     enum Kind {
+        OUTLINE,
         FLAW,
         POORER,
         LEAST_STRETCH
@@ -81,6 +82,11 @@ final class HideCanvas extends PhotoCanvas {
     /** The lines round flaws or poorer parts, closed, in pixels of the photo. */
     List<Polyline> lines(Kind kind) {
         return marks.stream().filter(mark -> mark.kind == kind).map(Mark::line).toList();
+    }
+
+    /** The outline that was drawn last. */
+    Optional<Polyline> outline() {
+        return lines(Kind.OUTLINE).stream().reduce((before, last) -> last);
     }
 
     /** The direction that was drawn last. */
@@ -165,6 +171,7 @@ final class HideCanvas extends PhotoCanvas {
 
     private static Color color(Kind kind) {
         return switch (kind) {
+            case OUTLINE -> ThemeColors.edgeOverlay();
             case FLAW -> ThemeColors.uncertainOverlay();
             case POORER -> ThemeColors.handleOverlay();
             case LEAST_STRETCH -> ThemeColors.spineOverlay();

@@ -218,7 +218,7 @@ final class HideDialog {
                                 fields.thicknessMm().orElse(0),
                                 beyondGround.isSelected(),
                                 fleshUp.isSelected(),
-                                Optional.empty(),
+                                canvas.outline(),
                                 canvas.lines(HideCanvas.Kind.FLAW),
                                 canvas.lines(HideCanvas.Kind.POORER),
                                 canvas.leastStretch())));

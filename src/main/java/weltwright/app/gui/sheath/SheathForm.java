@@ -52,7 +52,7 @@ public final class SheathForm extends FormPanel {
 
     /** @param maker returns the maker's leathers and irons, which are offered to choose from */
     public SheathForm(JobModel model, Supplier<MakerDefaults> maker) {
-        thickness.withChoices(() -> maker.get().leathersMm());
+        thickness.withChoices(() -> maker.get().leatherTexts());
         FormBinding<SheathSpec> sheath = new FormBinding<>(model, Job::spec, Job::withSpec);
         FormBinding<CarryPosition> carry = sheath.nested(SheathSpec::carry, SheathSpec::withCarry);
         FormBinding<Leather> leather = sheath.nested(SheathSpec::leather, SheathSpec::withLeather);

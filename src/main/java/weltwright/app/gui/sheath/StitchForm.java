@@ -21,7 +21,7 @@ final class StitchForm extends FormPanel {
 
     StitchForm(FormBinding<SheathSpec> sheath, Supplier<MakerDefaults> maker) {
         super("2 20 8 0");
-        pitch.withChoices(() -> maker.get().pitchesMm());
+        pitch.withChoices(() -> maker.get().pitchTexts());
         FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::withStitching);
         addRow("Stitch length", (char) 0, pitch, "From hole to hole, as your iron has it: 4 mm, 5/32 in or 6 spi");
         stitching.bind(pitch, Stitching::pitchMm, Stitching::withPitchMm);

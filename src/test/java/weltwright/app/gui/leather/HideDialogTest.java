@@ -85,6 +85,20 @@ class HideDialogTest extends MainWindowTestBase {
         assertThat(job().cutting().stocks()).containsExactly("offcut");
     }
 
+    @Test
+    void takesAnOutlineThatIsDrawnByHand() throws IOException {
+        DialogFixture dialog = openDialog();
+        drop(((JDialog) dialog.target()).getRootPane(), write(LeatherScene.OFFCUT_ON_MAT));
+        dialog.comboBox("ground").selectItem("Ruled mat or paper");
+        dialog.textBox("distance of the ground's lines").deleteText().enterText("10 mm\n");
+        awaitText("hide state", "1 hole");
+        drawSquare(dialog, "outline", new Point(-20, -15), 20);
+        WrappedText found = robot.finder().findByName("hide state", WrappedText.class, false);
+        await(
+                "a square of 40 mm",
+                () -> execute(() -> found.getText().matches("(39|40|41)[.0-9]* × (39|40|41)[.0-9]* mm.*")));
+    }
+
     /** Draws round a square about a place of the ground, in mm. */
     private void drawSquare(DialogFixture dialog, String tool, Point middle, double half) {
         dialog.toggleButton("tool " + tool).click();

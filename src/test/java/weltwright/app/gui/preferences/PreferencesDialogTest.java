@@ -107,7 +107,8 @@ class PreferencesDialogTest extends MainWindowTestBase {
         JPopupMenu offered = robot.findActivePopupMenu();
         assertThat(execute(() -> offered.getSubElements())).hasSize(2);
         execute(() -> ((JMenuItem) offered.getSubElements()[1]).doClick());
-        await("8 oz", () -> Math.abs(job().spec().leather().thicknessMm() - EIGHT_OUNCES_MM) < 1e-3);
+        await("8 oz", () -> Math.abs(job().spec().leather().thicknessMm() - EIGHT_OUNCES_MM) < 1e-9);
+        frame.textBox("leather thickness").requireText("8 oz");
     }
 
     @Test

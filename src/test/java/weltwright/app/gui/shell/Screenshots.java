@@ -22,6 +22,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JDialog;
 import javax.swing.SwingUtilities;
 import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.testing.InMemoryPreferences;
@@ -30,6 +31,7 @@ import weltwright.app.gui.theme.Theme;
 import weltwright.image.Photo;
 import weltwright.job.CuttingPlan;
 import weltwright.job.Job;
+import weltwright.job.JobFields;
 import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
@@ -138,8 +140,40 @@ final class Screenshots {
         Job traced = photographed.traced(ProgressListener.NONE);
         open(traced);
         takeStages("folded");
-        open(leafBlade().traced(ProgressListener.NONE));
+        Job panels = leafBlade().traced(ProgressListener.NONE);
+        open(panels);
         takeStages("panels");
+        takeDialog("preferences", window::showPreferences);
+        click("stage Leather");
+        takeDialog("leather-from-photo", () -> button("add from photo").doClick());
+        String longest = "Drop point of reindeer antler, ".repeat(4).substring(0, JobFields.KNIFE_NAME.longest());
+        open(panels.withOrder(longest, longest, Optional.empty(), ""));
+        takeStages("long-names");
+    }
+
+    /** Takes a modal dialog in both themes, and closes it. */
+    private void takeDialog(String name, Runnable opening) throws Exception {
+        SwingUtilities.invokeLater(opening);
+        JDialog dialog = null;
+        while (dialog == null) {
+            Thread.sleep(POLL_MS);
+            dialog = onEventThread(() -> Stream.of(window.frame().getOwnedWindows())
+                    .filter(each -> each instanceof JDialog && each.isShowing())
+                    .map(JDialog.class::cast)
+                    .findFirst()
+                    .orElse(null));
+        }
+        for (Theme each : Theme.values()) {
+            theme = each;
+            onEventThread(() -> {
+                each.installInOpenWindows();
+                return each;
+            });
+            settle();
+            write(dialog.getRootPane(), name, dialog.getWidth(), dialog.getHeight());
+        }
+        SwingUtilities.invokeAndWait(dialog::dispose);
+        settle();
     }
 
     private void takeStages(String sheath) throws Exception {
@@ -178,8 +212,11 @@ final class Screenshots {
             return name;
         });
         settle();
+        write(window.frame().getRootPane(), name, width, height);
+    }
+
+    private void write(Component root, String name, int width, int height) throws Exception {
         BufferedImage image = onEventThread(() -> {
-            Component root = window.frame().getRootPane();
             BufferedImage painted =
                     new BufferedImage(root.getWidth() * scale, root.getHeight() * scale, BufferedImage.TYPE_INT_RGB);
             Graphics2D g = painted.createGraphics();
@@ -225,12 +262,15 @@ final class Screenshots {
 
     private void click(String name) throws Exception {
         onEventThread(() -> {
-            ((AbstractButton) find(window.frame(), each -> name.equals(each.getName()))
-                            .get(0))
-                    .doClick();
+            button(name).doClick();
             return name;
         });
         settle();
+    }
+
+    private AbstractButton button(String name) {
+        return (AbstractButton)
+                find(window.frame(), each -> name.equals(each.getName())).get(0);
     }
 
     /** Returns the names of the visible buttons that begin so. */
