@@ -39,8 +39,11 @@ public final class SheathPlanPainter {
     private final Graphics2D g;
     private final Viewport viewport;
     private final AffineTransform toPx;
-    private final List<Rectangle2D> labelBoxes = new ArrayList<>();
+    private final List<Label> labels = new ArrayList<>();
     private Rectangle2D leatherPx = new Rectangle2D.Double();
+
+    /** A text and its bounds in px. */
+    private record Label(String text, Rectangle2D plate) {}
 
     public SheathPlanPainter(Graphics2D g, Viewport viewport) {
         this.g = g;
@@ -118,54 +121,62 @@ public final class SheathPlanPainter {
         }
     }
 
-    /** Paints leather that is pushed open now, and by how much. */
+    /** Paints leather that is pushed open now, and adds a label by how much. */
     void paintBinding(Polyline leather, String text) {
         AnnotationPainter.paintWithHalo(
                 g, toPx.createTransformedShape(AnnotationPainter.path(leather)), 5, ThemeColors.warning());
         Point middle = viewport.toPx(leather.at(leather.lengthMm() / 2));
-        paintLabelBeyondLeather(text, middle, middle.y() > viewport.heightPx() / 2);
+        addLabelBeyondLeather(text, middle, middle.y() > viewport.heightPx() / 2);
     }
 
-    /** Paints the label of such a stretch outside of the knife. */
-    void paintNarrowLabel(Retention.Narrow narrow, RigidMotion motion, String text) {
+    /** Adds the label of such a stretch beyond the leather. */
+    void addNarrowLabel(Retention.Narrow narrow, RigidMotion motion, String text) {
         narrow.sides().stream().findFirst().ifPresent(side -> {
             Polyline outline = side.outline();
             Point middle = viewport.toPx(motion.apply(outline.at(outline.lengthMm() / 2)));
-            paintLabelBeyondLeather(text, middle, side.side() == DrawCheck.Side.EDGE);
+            addLabelBeyondLeather(text, middle, side.side() == DrawCheck.Side.EDGE);
         });
     }
 
-    /** Paints a label above or below the leather, with a line to the place that it tells of. */
-    private void paintLabelBeyondLeather(String text, Point place, boolean below) {
+    /** Adds a label above or below the leather, and paints a line to the place that it tells of. */
+    private void addLabelBeyondLeather(String text, Point place, boolean below) {
         double gap = UIScale.scale(10f);
         double labelHeight = g.getFontMetrics().getHeight();
         double y = below
                 ? Math.max(leatherPx.getMaxY(), place.y()) + gap
                 : Math.min(leatherPx.getMinY(), place.y()) - gap - labelHeight;
-        Rectangle2D plate = paintLabel(text, place.x() - g.getFontMetrics().stringWidth(text) / 2.0, y, below ? 1 : -1);
+        Rectangle2D plate = addLabel(text, place.x() - g.getFontMetrics().stringWidth(text) / 2.0, y, below ? 1 : -1);
         g.setColor(ThemeColors.text());
         g.setStroke(AnnotationPainter.roundStroke(1));
         g.draw(new Line2D.Double(place.x(), place.y(), place.x(), below ? plate.getMinY() : plate.getMaxY()));
     }
 
     /**
-     * Paints a label, moved up or down by its height until it overlaps none of the labels before.
+     * Adds a label, within the drawing's width and moved up or down by its height until it overlaps none of those
+     * before.
      *
      * @param down 1 to move down, -1 to move up
      * @return its bounds in px
      */
-    private Rectangle2D paintLabel(String text, double x, double y, int down) {
+    private Rectangle2D addLabel(String text, double x, double y, int down) {
         double height = g.getFontMetrics().getHeight() + 6;
-        Rectangle2D plate = new Rectangle2D.Double(x - 6, y, g.getFontMetrics().stringWidth(text) + 12, height);
-        while (labelBoxes.stream().anyMatch(plate::intersects)) {
+        double width = g.getFontMetrics().stringWidth(text) + 12;
+        double left = Math.max(0, Math.min(x - 6, viewport.widthPx() - width));
+        Rectangle2D plate = new Rectangle2D.Double(left, y, width, height);
+        while (labels.stream().map(Label::plate).anyMatch(plate::intersects)) {
             plate.setRect(plate.getX(), plate.getY() + down * height, plate.getWidth(), height);
         }
-        labelBoxes.add(plate);
-        AnnotationPainter.paintLabel(g, text, x, plate.getY());
+        labels.add(new Label(text, plate));
         return plate;
     }
 
-    /** Paints the distance from the edge to the nearest stitch. */
+    /** Paints the labels, over all lines that lead to them. */
+    void paintLabels() {
+        labels.forEach(label -> AnnotationPainter.paintLabel(
+                g, label.text(), label.plate().getX() + 6, label.plate().getY()));
+    }
+
+    /** Paints the distance from the edge to the nearest stitch, and adds a label. */
     void paintClearance(Point edge, Point stitch, String text, boolean safe) {
         Point a = viewport.toPx(edge);
         Point b = viewport.toPx(stitch);
@@ -175,7 +186,7 @@ public final class SheathPlanPainter {
         for (Point end : new Point[] {a, b}) {
             g.fill(new Ellipse2D.Double(end.x() - 3, end.y() - 3, 6, 6));
         }
-        paintLabel(text, b.x() + 8, b.y() + 6, 1);
+        addLabel(text, b.x() + 8, b.y() + 6, 1);
     }
 
     /** Paints a band across the sheath over a stretch of the knife; a short one gets a least width. */

@@ -83,7 +83,8 @@ final class TestDrawCanvas extends DrawingCanvas {
                             step.stitch(),
                             displayUnit.format(step.edgeToStitchMm()),
                             step.edgeToStitchMm() >= DrawCheck.SAFE_EDGE_TO_STITCH_MM));
-            grip.narrows().forEach(narrow -> painter.paintNarrowLabel(narrow, motion, describe(narrow, grip)));
+            grip.narrows().forEach(narrow -> painter.addNarrowLabel(narrow, motion, describe(narrow, grip)));
+            painter.paintLabels();
         });
     }
 

@@ -1,11 +1,11 @@
 package weltwright.app.gui.shell;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Graphics;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
@@ -35,7 +35,13 @@ final class NextStepBar extends JPanel {
         proposed.setVisible(false);
         buttons.setOpaque(false);
         setInRow(false);
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Separator.foreground")));
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        g.setColor(ThemeColors.line());
+        g.fillRect(0, 0, getWidth(), UIScale.scale(1));
     }
 
     /** Lays text and buttons out in a row, or else below each other. */
