@@ -28,6 +28,7 @@ import javax.swing.SwingUtilities;
 import weltwright.Weltwright;
 import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.theme.ThemeChoice;
+import weltwright.image.opencv.OpenCvLibraries;
 import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
@@ -72,7 +73,7 @@ public final class StartBenchmark {
             default -> throw new IllegalArgumentException(args[0]);
         }
         Times start = Times.whenReady(() -> Stream.of(Window.getWindows()).anyMatch(Window::isShowing));
-        System.out.println((args[0].equals("trace") ? trace(start) : start).asLine());
+        System.out.println((args[0].equals("trace") ? trace() : start).asLine());
         System.out.flush();
         Runtime.getRuntime().halt(0);
     }
@@ -164,8 +165,13 @@ public final class StartBenchmark {
         window.show();
     }
 
-    /** Opens the photo and traces it at once; the time for typing the thicknesses is left out. */
-    private static Times trace(Times start) throws InterruptedException, InvocationTargetException {
+    /**
+     * Opens the photo and traces it at once; the time for typing the thicknesses is left out. OpenCV is there, as in the
+     * program, which loads it beside its window.
+     */
+    private static Times trace() throws InterruptedException, InvocationTargetException {
+        OpenCvLibraries.load();
+        Times start = Times.now();
         EventQueue.invokeLater(() -> window.openFile(PHOTO));
         await(() -> window.model().job().photo().isPresent());
         EventQueue.invokeLater(() -> {
