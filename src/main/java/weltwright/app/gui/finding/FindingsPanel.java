@@ -24,6 +24,7 @@ import javax.swing.JToggleButton;
 import javax.swing.Scrollable;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.theme.StateIcon;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.TradeTerms;
 import weltwright.app.gui.widget.WrappedText;
@@ -65,7 +66,7 @@ public final class FindingsPanel extends JPanel {
         toggle.addActionListener(e -> findings.setOpen(toggle.isSelected()));
         line.add(toggle);
         for (Severity severity : Severity.values()) {
-            JLabel count = new JLabel(new SeverityIcon(severity));
+            JLabel count = new JLabel(sign(severity));
             counts.put(severity, count);
             line.add(count);
         }
@@ -146,7 +147,7 @@ public final class FindingsPanel extends JPanel {
         }
 
         private void addRow(int index, Finding finding) {
-            JLabel sign = new JLabel(new SeverityIcon(finding.severity()));
+            JLabel sign = new JLabel(sign(finding.severity()));
             sign.getAccessibleContext()
                     .setAccessibleName(TEXTS.text("count." + finding.severity().name(), 1));
             WrappedText text = new WrappedText(ThemeColors::text);
@@ -238,5 +239,13 @@ public final class FindingsPanel extends JPanel {
 
         @Override
         public void removeLayoutComponent(Component component) {}
+    }
+
+    private static StateIcon sign(Severity severity) {
+        return switch (severity) {
+            case STOP -> StateIcon.CROSS;
+            case MIND -> StateIcon.EXCLAMATION_MARK;
+            case NOTE -> StateIcon.NOTE;
+        };
     }
 }

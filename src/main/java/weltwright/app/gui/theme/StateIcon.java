@@ -14,7 +14,7 @@ import java.awt.geom.Path2D;
 import java.util.function.Supplier;
 import javax.swing.Icon;
 
-/** The shapes for states of work, 16 px wide: told apart by shape first and by colour second. */
+/** The shapes for states of work and for findings, 16 px wide: told apart by shape first and by colour second. */
 public enum StateIcon implements Icon {
     /** An open ring. */
     RING(ThemeColors::secondaryText),
@@ -24,7 +24,9 @@ public enum StateIcon implements Icon {
     /** An exclamation mark in a triangle. */
     EXCLAMATION_MARK(ThemeColors::warning),
     /** A cross in an octagon. */
-    CROSS(ThemeColors::error);
+    CROSS(ThemeColors::error),
+    /** The letter i in a ring. */
+    NOTE(ThemeColors::secondaryText);
 
     private static final int SIZE = 16;
 
@@ -74,6 +76,11 @@ public enum StateIcon implements Icon {
                 g.draw(octagon);
                 g.draw(line(5.5, 5.5, 10.5, 10.5));
                 g.draw(line(10.5, 5.5, 5.5, 10.5));
+            }
+            case NOTE -> {
+                g.draw(new Ellipse2D.Double(1.5, 1.5, 13, 13));
+                g.draw(line(8, 7.5, 8, 11));
+                g.fill(new Ellipse2D.Double(7, 4, 2, 2));
             }
         }
         g.dispose();

@@ -3,6 +3,7 @@ package weltwright.app.gui.shell;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.Window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
@@ -157,7 +158,7 @@ final class Screenshots {
         JDialog dialog = null;
         while (dialog == null) {
             Thread.sleep(POLL_MS);
-            dialog = onEventThread(() -> Stream.of(window.frame().getOwnedWindows())
+            dialog = onEventThread(() -> Stream.of(Window.getWindows())
                     .filter(each -> each instanceof JDialog && each.isShowing())
                     .map(JDialog.class::cast)
                     .findFirst()

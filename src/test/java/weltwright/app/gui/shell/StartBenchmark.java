@@ -166,8 +166,8 @@ public final class StartBenchmark {
     }
 
     /**
-     * Opens the photo and traces it at once; the time for typing the thicknesses is left out. OpenCV is there, as in the
-     * program, which loads it beside its window.
+     * Opens the photo and traces it at once; the time for typing the thicknesses is left out. OpenCV is there, as in
+     * the program, which loads it beside its window.
      */
     private static Times trace() throws InterruptedException, InvocationTargetException {
         OpenCvLibraries.load();
