@@ -16,6 +16,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
 import weltwright.job.SheathDesign;
 import weltwright.knife.CrossSection;
+import weltwright.message.Messages;
 import weltwright.sheath.planform.SectionDimensions;
 import weltwright.sheath.planform.SectionLeather;
 import weltwright.sheath.planform.SheathSection;
@@ -26,6 +27,8 @@ import weltwright.units.MeasureUnit;
  * the left, the face on top.
  */
 final class CrossSectionCanvas extends DrawingCanvas {
+    private static final Messages TEXTS = Messages.of(CrossSectionCanvas.class);
+
     private static final int EXTENT_INTERVALS = 40;
     private static final Insets MARGINS = new Insets(24, 100, 72, 180); // in px, for the dimension lines; chosen by eye
     // Distances of the dimension lines from the section, chosen by eye.
@@ -42,7 +45,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
         this.station = station;
         this.displayUnit = displayUnit;
         setName("cross-section drawing");
-        getAccessibleContext().setAccessibleName("Cross-section: the sheath cut through");
+        getAccessibleContext().setAccessibleName(TEXTS.text("cross-section-canvas.cross-section-the-sheath-cut"));
         station.bindKeys(this);
         station.addListener(this::update);
         displayUnit.addListener(this::update);
@@ -58,16 +61,21 @@ final class CrossSectionCanvas extends DrawingCanvas {
     /** Returns a phrase for each dimension. */
     static List<String> describe(SectionDimensions dimensions, DisplayUnit displayUnit) {
         List<String> phrases = new ArrayList<>(List.of(
-                "knife " + displayUnit.format(dimensions.bladeMm()) + " thick, "
-                        + displayUnit.format(dimensions.heightMm()) + " high",
-                "edge to stitch " + displayUnit.format(dimensions.edgeToStitchMm()),
-                "stitch to outer edge " + displayUnit.format(dimensions.marginMm())));
-        dimensions.weltMm().ifPresent(mm -> phrases.add("welt " + displayUnit.format(mm)));
+                TEXTS.text(
+                        "cross-section-canvas.knife-thick-high",
+                        displayUnit.format(dimensions.bladeMm()),
+                        displayUnit.format(dimensions.heightMm())),
+                TEXTS.text("cross-section-canvas.edge-to-stitch", displayUnit.format(dimensions.edgeToStitchMm())),
+                TEXTS.text("cross-section-canvas.stitch-to-outer-edge", displayUnit.format(dimensions.marginMm()))));
+        dimensions
+                .weltMm()
+                .ifPresent(mm -> phrases.add(TEXTS.text("cross-section-canvas.welt", displayUnit.format(mm))));
         phrases.addAll(List.of(
-                "sewn edge " + displayUnit.format(dimensions.sewnMm()),
-                "in all " + displayUnit.format(dimensions.wholeMm()) + " thick",
-                "air over the knife " + displayUnit.format(dimensions.airMm()),
-                "leather of the face " + displayUnit.format(dimensions.faceMm()) + " inside"));
+                TEXTS.text("cross-section-canvas.sewn-edge", displayUnit.format(dimensions.sewnMm())),
+                TEXTS.text("cross-section-canvas.in-all-thick", displayUnit.format(dimensions.wholeMm())),
+                TEXTS.text("cross-section-canvas.air-over-the-knife", displayUnit.format(dimensions.airMm())),
+                TEXTS.text(
+                        "cross-section-canvas.leather-of-the-face-inside", displayUnit.format(dimensions.faceMm()))));
         return phrases;
     }
 
@@ -82,7 +90,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
         getAccessibleContext()
                 .setAccessibleDescription(dimensions()
                         .map(dimensions -> String.join(", ", describe(dimensions, displayUnit)))
-                        .orElse("No pattern yet"));
+                        .orElse(TEXTS.text("cross-section-canvas.no-pattern-yet")));
         repaint();
     }
 
@@ -200,7 +208,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
         paintName(
                 g,
                 viewport,
-                section.rivetCover().isEmpty() ? "back" : "back, rivet cover on it",
+                section.rivetCover().isEmpty() ? "back" : TEXTS.text("cross-section-canvas.back-rivet-cover-on-it"),
                 new Point(knife, SectionDimensions.heightAt(section.back(), knife) - leather / 2),
                 leather);
         for (SheathSection.Layer layer : section.welt()) {

@@ -11,12 +11,15 @@ import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.job.JobFields;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 
 /**
  * A cross-section of the sheath: the field and the canvas that set the station above, the section and its dimensions
  * below.
  */
 public final class CrossSectionPanel extends JPanel {
+    private static final Messages TEXTS = Messages.of(CrossSectionPanel.class);
+
     private final StationModel station = new StationModel();
     private final StationCanvas stationCanvas;
     private final CrossSectionCanvas canvas;
@@ -30,11 +33,11 @@ public final class CrossSectionPanel extends JPanel {
         stationCanvas = new StationCanvas(station, displayUnit);
         canvas = new CrossSectionCanvas(station, displayUnit);
         JPanel row = new JPanel(new WrappedTextLayout("insets 2 12 6 12, gap 8", "[][130!]push[]"));
-        JLabel label = new JLabel("Cut at, from the throat");
+        JLabel label = new JLabel(TEXTS.text("cross-section-panel.cut-at-from-the-throat"));
         label.setLabelFor(stationField.textField());
         label.setDisplayedMnemonic('U');
-        stationField.textField().setToolTipText("Or drag the line along the knife; in the drawings the arrows move it");
-        JLabel help = new JLabel("Drag the red line, or press the arrow keys.");
+        stationField.textField().setToolTipText(TEXTS.text("cross-section-panel.or-drag-the-line-along"));
+        JLabel help = new JLabel(TEXTS.text("cross-section-panel.drag-the-red-line-or"));
         help.setEnabled(false);
         row.add(label);
         row.add(stationField.textField());
@@ -76,7 +79,8 @@ public final class CrossSectionPanel extends JPanel {
     private void update() {
         stationField.setValue(Math.round(10 * station.fromThroatMm()) / 10.0);
         dimensionsText.showText(canvas.dimensions()
-                .map(seen -> "Here: " + String.join("; ", CrossSectionCanvas.describe(seen, displayUnit)) + ".")
+                .map(seen -> TEXTS.text(
+                        "cross-section-panel.here", String.join("; ", CrossSectionCanvas.describe(seen, displayUnit))))
                 .orElse(""));
     }
 }

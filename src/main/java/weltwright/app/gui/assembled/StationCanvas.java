@@ -11,9 +11,12 @@ import weltwright.fit.Retention;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 
 /** Shows the sheath from its face with the knife in it, and the section line, which the user moves by mouse or keys. */
 public final class StationCanvas extends DrawingCanvas {
+    private static final Messages TEXTS = Messages.of(StationCanvas.class);
+
     private static final RigidMotion AT_REST = new RigidMotion(0, new Point(0, 0));
     private static final double MARGIN_MM = 6;
 
@@ -26,7 +29,7 @@ public final class StationCanvas extends DrawingCanvas {
         this.station = station;
         this.displayUnit = displayUnit;
         setName("station drawing");
-        getAccessibleContext().setAccessibleName("Where the sheath is cut through; the arrows move the place");
+        getAccessibleContext().setAccessibleName(TEXTS.text("station-canvas.where-the-sheath-is-cut"));
         station.bindKeys(this);
         station.addListener(this::repaint);
         displayUnit.addListener(this::repaint);
@@ -72,7 +75,7 @@ public final class StationCanvas extends DrawingCanvas {
             painter.paintStation(
                     sheathBounds().orElseThrow(),
                     station.xMm(),
-                    displayUnit.format(station.fromThroatMm()) + " from the throat");
+                    TEXTS.text("station-canvas.from-the-throat", displayUnit.format(station.fromThroatMm())));
         });
     }
 

@@ -17,6 +17,8 @@ import weltwright.message.Messages;
  * Shows the sheath from its face and the knife at its position in the draw; the knife can be dragged with the mouse.
  */
 final class TestDrawCanvas extends DrawingCanvas {
+    private static final Messages TEXTS = Messages.of(TestDrawCanvas.class);
+
     private static final double MARGIN_MM = 6;
 
     private final TestDrawModel model;
@@ -27,7 +29,7 @@ final class TestDrawCanvas extends DrawingCanvas {
         this.model = model;
         this.displayUnit = displayUnit;
         setName("test draw drawing");
-        getAccessibleContext().setAccessibleName("Test draw: the knife on its way out of the sheath");
+        getAccessibleContext().setAccessibleName(TEXTS.text("test-draw-canvas.test-draw-the-knife-on"));
         bindKey("LEFT", () -> model.moveTo(model.drawnMm() + 1));
         bindKey("RIGHT", () -> model.moveTo(model.drawnMm() - 1));
         bindKey("shift LEFT", () -> model.moveTo(model.drawnMm() + 10));
@@ -91,8 +93,10 @@ final class TestDrawCanvas extends DrawingCanvas {
     private String describe(Retention.Narrow narrow, Retention grip) {
         String by = displayUnit.format(narrow.byMm());
         return grip.isOpen(narrow)
-                ? "kept open by " + by
-                : grip.isGripped(narrow) ? "gripped, gives " + by : "gives " + by;
+                ? TEXTS.text("test-draw-canvas.kept-open-by", by)
+                : grip.isGripped(narrow)
+                        ? TEXTS.text("test-draw-canvas.gripped-gives", by)
+                        : TEXTS.text("test-draw-canvas.gives", by);
     }
 
     @Override

@@ -14,11 +14,14 @@ import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.fit.DrawCheck;
 import weltwright.fit.Retention;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 
 /**
  * The test draw: an animation of the knife drawn from its sheath, with a slider and a chart of the edge's clearance.
  */
 public final class TestDrawPanel extends JPanel {
+    private static final Messages TEXTS = Messages.of(TestDrawPanel.class);
+
     private static final int TICK_MS = 20;
     /** Of the whole draw; chosen by eye. */
     private static final double DURATION_S = 3;
@@ -43,7 +46,7 @@ public final class TestDrawPanel extends JPanel {
         playButton.setMnemonic('Y');
         playButton.addActionListener(e -> setPlaying(!timer.isRunning()));
         slider.setName("drawn");
-        slider.getAccessibleContext().setAccessibleName("How far the knife is drawn");
+        slider.getAccessibleContext().setAccessibleName(TEXTS.text("test-draw-panel.how-far-the-knife-is"));
         slider.addChangeListener(e -> {
             if (!updating) {
                 setPlaying(false);
@@ -91,9 +94,10 @@ public final class TestDrawPanel extends JPanel {
         } else {
             timer.stop();
         }
-        playButton.setText(on ? "Hold" : "Draw");
+        playButton.setText(on ? TEXTS.text("test-draw-panel.hold") : TEXTS.text("test-draw-panel.draw"));
         playButton.setIcon(ToolIcons.icon(on ? "pause" : "play"));
-        playButton.setToolTipText(on ? "Stop here" : "See the knife come out");
+        playButton.setToolTipText(
+                on ? TEXTS.text("test-draw-panel.stop-here") : TEXTS.text("test-draw-panel.see-the-knife-come-out"));
     }
 
     private void advance() {
@@ -115,24 +119,34 @@ public final class TestDrawPanel extends JPanel {
 
     private String describe(DrawCheck check) {
         String now = model.nearestStep()
-                .map(step -> "edge to stitch " + displayUnit.format(step.edgeToStitchMm()))
-                .orElse("the edge is out");
-        return "Drawn " + displayUnit.format(model.drawnMm()) + ": " + now + ". Least during the draw "
-                + displayUnit.format(check.leastEdgeToStitchMm()) + (check.stitchesAreSafe() ? "" : ", too little")
-                + ". " + describe(check.grip());
+                .map(step -> TEXTS.text("test-draw-panel.edge-to-stitch", displayUnit.format(step.edgeToStitchMm())))
+                .orElse(TEXTS.text("test-draw-panel.the-edge-is-out"));
+        return check.stitchesAreSafe()
+                ? TEXTS.text(
+                        "test-draw-panel.drawn-least-during-the-draw",
+                        displayUnit.format(model.drawnMm()),
+                        now,
+                        displayUnit.format(check.leastEdgeToStitchMm()),
+                        describe(check.grip()))
+                : TEXTS.text(
+                        "test-draw-panel.drawn-least-during-the-draw-too-little",
+                        displayUnit.format(model.drawnMm()),
+                        now,
+                        displayUnit.format(check.leastEdgeToStitchMm()),
+                        describe(check.grip()));
     }
 
     private String describe(Retention grip) {
         return switch (grip.hold()) {
             case FORM ->
-                "Formed leather grips the handle over " + displayUnit.format(grip.gripMm()) + ", and gives by up to "
-                        + displayUnit.format(grip.pushedOpenMm()) + ".";
+                TEXTS.text(
+                        "test-draw-panel.formed-leather-grips-the-handle",
+                        displayUnit.format(grip.gripMm()),
+                        displayUnit.format(grip.pushedOpenMm()));
             case FRICTION ->
-                "Leather lies against the handle over " + displayUnit.format(grip.gripMm()) + ": friction alone holds.";
-            case NONE ->
-                "Throat " + displayUnit.format(grip.throatMm())
-                        + " wider than the knife in it: nothing holds but a strap.";
-            case BLADE_ALONE -> "The sheath holds the blade alone.";
+                TEXTS.text("test-draw-panel.leather-lies-against-the-handle", displayUnit.format(grip.gripMm()));
+            case NONE -> TEXTS.text("test-draw-panel.throat-wider-than-the-knife", displayUnit.format(grip.throatMm()));
+            case BLADE_ALONE -> TEXTS.text("test-draw-panel.the-sheath-holds-the-blade");
         };
     }
 }

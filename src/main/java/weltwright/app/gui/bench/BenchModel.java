@@ -14,6 +14,7 @@ import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.Operation;
 import weltwright.assembly.OperationTime;
 import weltwright.job.Job;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.units.MeasureUnit;
@@ -23,6 +24,8 @@ import weltwright.units.MeasureUnit;
  * background, and only while the bench is visible. Used on the event thread only.
  */
 final class BenchModel {
+    private static final Messages TEXTS = Messages.of(BenchModel.class);
+
     private final JobModel model;
     private final Supplier<LocalDateTime> clock;
     private final DerivedValue<PlanInput, AssemblyPlan> planValue;
@@ -51,7 +54,7 @@ final class BenchModel {
         this.clock = clock;
         planValue = new DerivedValue<>(
                 tasks,
-                "Putting the work in order",
+                TEXTS.text("bench-model.putting-the-work-in-order"),
                 () -> pattern.get().map(made -> new PlanInput(made, model.unit())),
                 input -> AssemblyPlan.of(input.pattern(), input.unit()),
                 state -> {

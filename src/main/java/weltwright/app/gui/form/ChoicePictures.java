@@ -18,6 +18,7 @@ import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.error.UserFacingException;
 import weltwright.job.Job;
+import weltwright.message.Messages;
 
 /**
  * Draws the pictures of a {@link PictureChoice} in the background, anew whenever the choice is visible and what they
@@ -27,6 +28,8 @@ import weltwright.job.Job;
  * @param <T> value
  */
 public final class ChoicePictures<I, T> {
+    private static final Messages TEXTS = Messages.of(ChoicePictures.class);
+
     /** Painters of drawings that are made for a large canvas draw at this size, so their lines become finer. */
     private static final double REDUCED = 0.5;
 
@@ -67,7 +70,11 @@ public final class ChoicePictures<I, T> {
         this.painter = painter;
         List<T> values = choice.values();
         derived = new DerivedValue<>(
-                tasks, "Drawing the choices", this::input, input -> pictures(input, values), state -> {
+                tasks,
+                TEXTS.text("choice-pictures.drawing-the-choices"),
+                this::input,
+                input -> pictures(input, values),
+                state -> {
                     if (!state.computing()) {
                         choice.setPictures(state.value().orElse(Map.of()));
                     }

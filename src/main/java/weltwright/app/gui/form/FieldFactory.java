@@ -28,6 +28,8 @@ import weltwright.units.TextField;
 
 /** Creates the validated fields of the forms: lengths, numbers, texts and dates. */
 public final class FieldFactory {
+    private static final Messages TEXTS = Messages.of(FieldFactory.class);
+
     private static final DateTimeFormatter DISPLAY_FORMAT = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final List<DateTimeFormatter> INPUT_FORMATS = Stream.of(
                     "d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu")
@@ -228,8 +230,8 @@ public final class FieldFactory {
             }
         }
         throw new UserFacingException(
-                "“" + text + "” cannot be read as a day (" + name + ").",
-                "Write it like " + formatDate(LocalDate.of(2027, 3, 24)) + ", or leave it empty.");
+                TEXTS.text("field-factory.cannot-be-read-as-a", text, name),
+                TEXTS.text("field-factory.write-it-like-or-leave", formatDate(LocalDate.of(2027, 3, 24))));
     }
 
     private static String formatNumber(double number) {

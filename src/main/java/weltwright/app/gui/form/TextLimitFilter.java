@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import javax.swing.text.AttributeSet;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DocumentFilter;
+import weltwright.message.Messages;
 import weltwright.units.TextField;
 
 /**
@@ -11,6 +12,8 @@ import weltwright.units.TextField;
  * text.
  */
 public final class TextLimitFilter extends DocumentFilter {
+    private static final Messages TEXTS = Messages.of(TextLimitFilter.class);
+
     private final TextField field;
     private final Consumer<String> omissionListener;
 
@@ -40,7 +43,9 @@ public final class TextLimitFilter extends DocumentFilter {
         omissionListener.accept(
                 end == clean.length()
                         ? ""
-                        : "There is room for " + field.longest() + " characters: the last " + (clean.length() - end)
-                                + " of what was put in are left out.");
+                        : TEXTS.text(
+                                "text-limit-filter.there-is-room-for-characters",
+                                field.longest(),
+                                clean.length() - end));
     }
 }

@@ -19,12 +19,15 @@ import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 
 /**
  * The rows for caliper measures, to which the outline is then fitted, and a list of those in the job with buttons to
  * remove them.
  */
 final class CaliperFields {
+    private static final Messages TEXTS = Messages.of(CaliperFields.class);
+
     // Keys of what was typed for a width, with its distance from the tip in mm.
     private static final String PLACE = "width place ";
     private static final String WIDTH = "width at ";
@@ -52,16 +55,20 @@ final class CaliperFields {
 
     void addTo(FormPanel form) {
         form.addRow(
-                "Blade, heel to tip",
+                TEXTS.text("caliper-fields.blade-heel-to-tip"),
                 'P',
                 bladeLength,
-                "The outline is then drawn out to it; empty leaves it as traced");
+                TEXTS.text("caliper-fields.the-outline-is-then-drawn"));
         form.addRow(
-                "At, from the tip",
+                TEXTS.text("caliper-fields.at-from-the-tip"),
                 'M',
                 widthStation,
-                "Where the width was measured; clicking with the Width tool fills it in");
-        form.addRow("Width there", 'W', width, "The outline is then bent to it, at this place and a little round it");
+                TEXTS.text("caliper-fields.where-the-width-was-measured"));
+        form.addRow(
+                TEXTS.text("caliper-fields.width-there"),
+                'W',
+                width,
+                TEXTS.text("caliper-fields.the-outline-is-then-bent"));
         form.addFullWidth(measuresPanel);
         bladeLength.onCommit(this::commitLength);
         width.onCommit(this::commitWidth);
@@ -76,14 +83,17 @@ final class CaliperFields {
     private Silhouette silhouette() {
         return model.job()
                 .silhouette()
-                .orElseThrow(() -> new UserFacingException("The knife has no outline yet.", "Have it found first."));
+                .orElseThrow(() -> new UserFacingException(
+                        TEXTS.text("caliper-fields.the-knife-has-no-outline"),
+                        TEXTS.text("caliper-fields.have-it-found-first")));
     }
 
     private double stationMm() {
         return widthStation
                 .value()
                 .orElseThrow(() -> new UserFacingException(
-                        "Where the width was measured is not said.", "Type first how far from the tip."));
+                        TEXTS.text("caliper-fields.where-the-width-was-measured-is-not-said"),
+                        TEXTS.text("caliper-fields.type-first-how-far-from")));
     }
 
     private void commitLength() {
@@ -144,9 +154,10 @@ final class CaliperFields {
         displayed = shown;
         measuresPanel.removeAll();
         for (CaliperMeasure caliper : job.calipers()) {
-            JButton remove = new JButton("Remove");
+            JButton remove = new JButton(TEXTS.text("caliper-fields.remove"));
             remove.setName("remove " + describe(caliper));
-            remove.setToolTipText("Lets the outline go back to " + model.unit().format(caliper.outlineMm()));
+            remove.setToolTipText(TEXTS.text(
+                    "caliper-fields.lets-the-outline-go-back", model.unit().format(caliper.outlineMm())));
             remove.addActionListener(e -> remove(caliper));
             WrappedText text = new WrappedText(ThemeColors::text);
             text.showText(describe(caliper));
@@ -158,15 +169,19 @@ final class CaliperFields {
     }
 
     private String describe(CaliperMeasure caliper) {
-        return measured(caliper) + ", was " + model.unit().format(caliper.outlineMm());
+        return TEXTS.text("caliper-fields.was", measured(caliper), model.unit().format(caliper.outlineMm()));
     }
 
     private String measured(CaliperMeasure caliper) {
         if (caliper.fromTipMm().isEmpty()) {
-            return "Blade: " + TypedLength.of(model, bladeLength.name(), JobFields.BLADE_LENGTH, caliper.mm());
+            return TEXTS.text(
+                    "caliper-fields.blade",
+                    TypedLength.of(model, bladeLength.name(), JobFields.BLADE_LENGTH, caliper.mm()));
         }
         double fromTipMm = caliper.fromTipMm().getAsDouble();
-        return TypedLength.of(model, PLACE + fromTipMm, JobFields.WIDTH_PLACE, fromTipMm) + " from the tip: "
-                + TypedLength.of(model, WIDTH + fromTipMm, JobFields.WIDTH, caliper.mm());
+        return TEXTS.text(
+                "caliper-fields.from-the-tip",
+                TypedLength.of(model, PLACE + fromTipMm, JobFields.WIDTH_PLACE, fromTipMm),
+                TypedLength.of(model, WIDTH + fromTipMm, JobFields.WIDTH, caliper.mm()));
     }
 }

@@ -14,6 +14,7 @@ import weltwright.geometry.Point;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.LengthField;
 
@@ -22,6 +23,8 @@ import weltwright.units.LengthField;
  * distance of the lines of a ruled ground is never proposed: until the user types it, the job's ground stays "find".
  */
 public final class GroundFields {
+    private static final Messages TEXTS = Messages.of(GroundFields.class);
+
     private static final GroundChoice ANY = new GroundChoice.Any();
     private static final GroundChoice SHEET = new GroundChoice.Sheet();
 
@@ -45,7 +48,7 @@ public final class GroundFields {
     private final ValidatedField<OptionalDouble> pitch = FieldFactory.optionalLength(JobFields.LINE_PITCH, mm -> mm);
     private final ValidatedField<Double> width = sideField("width of the rectangle", A4_LONG_MM);
     private final ValidatedField<Double> height = sideField("height of the rectangle", A4_SHORT_MM);
-    private final JButton cornersButton = new JButton("Set its corners on the photo");
+    private final JButton cornersButton = new JButton(TEXTS.text("ground-fields.set-its-corners-on-the"));
     private final FormPanel form;
     private final Runnable showCorners;
     private Object shownJob = List.of();
@@ -61,12 +64,13 @@ public final class GroundFields {
         this.form = form;
         this.showCorners = showCorners;
         comboBox.setName("ground");
-        comboBox.addItem(new ComboBoxItem<>(ANY.words(), "Found in the photo"));
-        comboBox.addItem(new ComboBoxItem<>(SHEET.words(), "The printed sheet"));
-        comboBox.addItem(new ComboBoxItem<>(RULED, "Ruled mat or paper"));
-        comboBox.addItem(new ComboBoxItem<>(GroundChoice.Paper.A4.words(), "Blank A4 paper"));
-        comboBox.addItem(new ComboBoxItem<>(GroundChoice.Paper.LETTER.words(), "Blank Letter paper"));
-        comboBox.addItem(new ComboBoxItem<>(RECTANGLE, "Corners by hand"));
+        comboBox.addItem(new ComboBoxItem<>(ANY.words(), TEXTS.text("ground-fields.found-in-the-photo")));
+        comboBox.addItem(new ComboBoxItem<>(SHEET.words(), TEXTS.text("ground-fields.the-printed-sheet")));
+        comboBox.addItem(new ComboBoxItem<>(RULED, TEXTS.text("ground-fields.ruled-mat-or-paper")));
+        comboBox.addItem(new ComboBoxItem<>(GroundChoice.Paper.A4.words(), TEXTS.text("ground-fields.blank-a4-paper")));
+        comboBox.addItem(
+                new ComboBoxItem<>(GroundChoice.Paper.LETTER.words(), TEXTS.text("ground-fields.blank-letter-paper")));
+        comboBox.addItem(new ComboBoxItem<>(RECTANGLE, TEXTS.text("ground-fields.corners-by-hand")));
         comboBox.addActionListener(e -> {
             if (!updating) {
                 select(ComboBoxItem.selected(comboBox));
@@ -81,10 +85,20 @@ public final class GroundFields {
         });
         width.onCommit(() -> resize(width));
         height.onCommit(() -> resize(height));
-        form.addRow("It lay on", 'N', comboBox, "What it lay on in the photo; the printed sheet measures best");
-        form.addRow("Lines apart", 'I', pitch, "From each line of the ground to the next, bold or not: 10 mm, 1/2 in");
-        form.addRow("Width, 1 to 2", (char) 0, width, "Of the rectangle, from its corner 1 to its corner 2");
-        form.addRow("Height, 2 to 3", (char) 0, height, "Of the rectangle, from its corner 2 to its corner 3");
+        form.addRow(
+                TEXTS.text("ground-fields.it-lay-on"), 'N', comboBox, TEXTS.text("ground-fields.what-it-lay-on-in"));
+        form.addRow(
+                TEXTS.text("ground-fields.lines-apart"), 'I', pitch, TEXTS.text("ground-fields.from-each-line-of-the"));
+        form.addRow(
+                TEXTS.text("ground-fields.width-1-to-2"),
+                (char) 0,
+                width,
+                TEXTS.text("ground-fields.of-the-rectangle-from-its"));
+        form.addRow(
+                TEXTS.text("ground-fields.height-2-to-3"),
+                (char) 0,
+                height,
+                TEXTS.text("ground-fields.of-the-rectangle-from-its-corner-2-to"));
         form.addFullWidth(cornersButton);
         cornersButton.addActionListener(e -> showCorners.run());
         comboBox.addActionListener(e -> {

@@ -16,9 +16,12 @@ import weltwright.job.JobFields;
 import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Grind;
 import weltwright.knife.HandleSection;
+import weltwright.message.Messages;
 
 /** The form for the knife's cross-sections: grind, edge and handle. */
 final class KnifeCrossSectionForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(KnifeCrossSectionForm.class);
+
     // Width and height of the pictures, chosen by eye.
     private static final int GRIND_PX = 96;
     private static final int HANDLE_PX = 64;
@@ -29,39 +32,53 @@ final class KnifeCrossSectionForm extends FormPanel {
             3,
             GRIND_PX,
             List.of(
-                    new ComboBoxItem<>(Grind.Kind.FULL_FLAT, "Flat, edge to spine"),
-                    new ComboBoxItem<>(Grind.Kind.PARTIAL_FLAT, "Flat, part of the way up"),
-                    new ComboBoxItem<>(Grind.Kind.SHORT_BEVEL, "Bevel out to the edge"),
-                    new ComboBoxItem<>(Grind.Kind.HOLLOW, "Hollow"),
-                    new ComboBoxItem<>(Grind.Kind.DOUBLE_EDGED, "Edges on both sides")));
+                    new ComboBoxItem<>(Grind.Kind.FULL_FLAT, TEXTS.text("knife-cross-section-form.flat-edge-to-spine")),
+                    new ComboBoxItem<>(
+                            Grind.Kind.PARTIAL_FLAT, TEXTS.text("knife-cross-section-form.flat-part-of-the-way")),
+                    new ComboBoxItem<>(
+                            Grind.Kind.SHORT_BEVEL, TEXTS.text("knife-cross-section-form.bevel-out-to-the-edge")),
+                    new ComboBoxItem<>(Grind.Kind.HOLLOW, TEXTS.text("knife-cross-section-form.hollow")),
+                    new ComboBoxItem<>(
+                            Grind.Kind.DOUBLE_EDGED, TEXTS.text("knife-cross-section-form.edges-on-both-sides"))));
     private final ValidatedField<Double> height = FieldFactory.length(JobFields.GRIND_HEIGHT, 0);
     private final PictureChoice<HandleSection> handle = new PictureChoice<>(
             "handle cut across",
             4,
             HANDLE_PX,
             List.of(
-                    new ComboBoxItem<>(HandleSection.UNKNOWN, "Not told"),
-                    new ComboBoxItem<>(HandleSection.ROUND, "Round"),
-                    new ComboBoxItem<>(HandleSection.OVAL, "Oval"),
-                    new ComboBoxItem<>(HandleSection.SLAB, "Slab")));
+                    new ComboBoxItem<>(HandleSection.UNKNOWN, TEXTS.text("knife-cross-section-form.not-told")),
+                    new ComboBoxItem<>(HandleSection.ROUND, TEXTS.text("knife-cross-section-form.round")),
+                    new ComboBoxItem<>(HandleSection.OVAL, TEXTS.text("knife-cross-section-form.oval")),
+                    new ComboBoxItem<>(HandleSection.SLAB, TEXTS.text("knife-cross-section-form.slab"))));
 
     KnifeCrossSectionForm(JobModel model, ThicknessPhotoAction thicknessPhoto) {
         super("2 20 8 0");
         FormBinding<CrossSectionShape> shape = new FormBinding<>(model, Job::shaping, Job::withShaping);
-        addPictures("Grind", grind, "How the blade is ground from its spine to its edge");
+        addPictures(
+                TEXTS.text("knife-cross-section-form.grind"),
+                grind,
+                TEXTS.text("knife-cross-section-form.how-the-blade-is-ground"));
         shape.bind(
                 grind, s -> s.grind().kind(), (s, to) -> s.withGrind(s.grind().with(to)));
-        addRow("Up from the edge", (char) 0, height, "How far up the flats the grind reaches");
+        addRow(
+                TEXTS.text("knife-cross-section-form.up-from-the-edge"),
+                (char) 0,
+                height,
+                TEXTS.text("knife-cross-section-form.how-far-up-the-flats"));
         shape.bind(
                 height,
                 s -> s.grind().heightMm(),
                 (s, mm) -> s.withGrind(new Grind(s.grind().kind(), mm)));
-        addRow("Behind the edge", (char) 0, edge, "Thickness of the blade just behind its cutting edge");
+        addRow(
+                TEXTS.text("knife-cross-section-form.behind-the-edge"),
+                (char) 0,
+                edge,
+                TEXTS.text("knife-cross-section-form.thickness-of-the-blade-just"));
         shape.bind(edge, CrossSectionShape::edgeThicknessMm, CrossSectionShape::withEdgeThicknessMm);
         addPictures(
-                "Handle",
+                TEXTS.text("knife-cross-section-form.handle"),
                 handle,
-                "How the handle is shaped, cut across: seen aslant, its rim shows more of a slab than of a round one");
+                TEXTS.text("knife-cross-section-form.how-the-handle-is-shaped"));
         new FormBinding<>(model, Function.<Job>identity(), (Job job, Job to) -> to)
                 .bind(handle, job -> job.settings().handleSection(), Job::withHandleSection);
         TaskQueue drawing = new TaskQueue(message -> {});
@@ -72,7 +89,9 @@ final class KnifeCrossSectionForm extends FormPanel {
     }
 
     String summary(CrossSectionShape shape) {
-        return grind.lowerCaseLabelOf(shape.grind().kind()) + ", " + unit().format(shape.edgeThicknessMm())
-                + " behind the edge";
+        return TEXTS.text(
+                "knife-cross-section-form.behind-the-edge-2",
+                grind.lowerCaseLabelOf(shape.grind().kind()),
+                unit().format(shape.edgeThicknessMm()));
     }
 }

@@ -21,6 +21,7 @@ import weltwright.job.OutlineAccuracy;
 import weltwright.job.PhoneLensStore;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
@@ -31,6 +32,8 @@ import weltwright.wording.TraceWording;
 
 /** The form of the knife stage: measures of the knife, ground and camera of the photo, and the results of the trace. */
 public final class KnifeForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(KnifeForm.class);
+
     /** Length along the knife of a guard that is marked where none was found; chosen by eye. */
     private static final double DEFAULT_GUARD_MM = 6;
 
@@ -51,8 +54,8 @@ public final class KnifeForm extends FormPanel {
     private final ValidatedField<Double> barDown = FieldFactory.printedLength(JobFields.SHEET_BAR_DOWN, 1);
     private final ValidatedField<OptionalDouble> focal =
             FieldFactory.optionalNumber(JobFields.FOCAL_35MM, OptionalDouble.empty());
-    private final JButton confirmSideButton = new JButton("Red runs along the edge");
-    private final JToggleButton swapSidesButton = new JToggleButton("The other side is the edge");
+    private final JButton confirmSideButton = new JButton(TEXTS.text("knife-form.red-runs-along-the-edge"));
+    private final JToggleButton swapSidesButton = new JToggleButton(TEXTS.text("knife-form.the-other-side-is-the"));
     private final JButton guardButton = new JButton();
     private final WrappedText guardText = new WrappedText(ThemeColors::text);
     private final CaliperFields caliperFields;
@@ -68,37 +71,57 @@ public final class KnifeForm extends FormPanel {
     public KnifeForm(
             JobModel model, PhoneLensStore lensStore, Runnable showCorners, ThicknessPhotoAction thicknessPhoto) {
         this.model = model;
-        addHeading("Measured with a caliper");
-        addRow("Handle, thickest", 'D', handle, "Greatest thickness across the flats, such as 19 mm or 3/4 in");
-        addRow("Spine, by the handle", 'S', spine, "Thickness of the blade's back where it meets the handle");
-        addText("The blade floats above the sheet by half the handle, so the pattern's size hangs on these.");
+        addHeading(TEXTS.text("knife-form.measured-with-a-caliper"));
+        addRow(
+                TEXTS.text("knife-form.handle-thickest"),
+                'D',
+                handle,
+                TEXTS.text("knife-form.greatest-thickness-across-the-flats"));
+        addRow(
+                TEXTS.text("knife-form.spine-by-the-handle"),
+                'S',
+                spine,
+                TEXTS.text("knife-form.thickness-of-the-blade-s"));
+        addText(TEXTS.text("knife-form.the-blade-floats-above-the"));
         KnifeCrossSectionForm crossSectionForm = new KnifeCrossSectionForm(model, thicknessPhoto);
-        CollapsibleSection crossSection = addSection("Cut across", 'C', crossSectionForm);
+        CollapsibleSection crossSection = addSection(TEXTS.text("knife-form.cut-across"), 'C', crossSectionForm);
         model.subscribe(() ->
                 crossSection.setSummary(crossSectionForm.summary(model.job().shaping())));
-        addHeading("How it lay");
+        addHeading(TEXTS.text("knife-form.how-it-lay"));
         groundFields = new GroundFields(model, this, showCorners);
-        addRow("Tip lower by", 'T', drop, "How much nearer to the sheet the tip lay than the heel; 0 if level");
+        addRow(TEXTS.text("knife-form.tip-lower-by"), 'T', drop, TEXTS.text("knife-form.how-much-nearer-to-the"));
         addRow(
-                "Sheet's bar across",
+                TEXTS.text("knife-form.sheet-s-bar-across"),
                 'A',
                 barAcross,
-                "What it measures on the printed sheet; 100 mm if the printer is true");
-        addRow("Sheet's bar down", 'B', barDown, "What it measures on the printed sheet");
+                TEXTS.text("knife-form.what-it-measures-on-the"));
+        addRow(
+                TEXTS.text("knife-form.sheet-s-bar-down"),
+                'B',
+                barDown,
+                TEXTS.text("knife-form.what-it-measures-on-the-printed-sheet"));
         phoneField = new PhoneField(model, lensStore);
         phoneField.addTo(this);
-        addRow("Focal length, 35 mm", 'L', focal, "Only where the photo does not tell; empty takes it from the photo");
-        addHeading("What the photo says");
+        addRow(
+                TEXTS.text("knife-form.focal-length-35-mm"),
+                'L',
+                focal,
+                TEXTS.text("knife-form.only-where-the-photo-does"));
+        addHeading(TEXTS.text("knife-form.what-the-photo-says"));
         addFullWidth(lengthsText);
         sideText.setName("side to look at");
         addFullWidth(sideText);
         addSideButton(
-                confirmSideButton, "this side", 'R', "It is right as drawn: do not ask again", Silhouette::spineOnLeft);
+                confirmSideButton,
+                "this side",
+                'R',
+                TEXTS.text("knife-form.it-is-right-as-drawn"),
+                Silhouette::spineOnLeft);
         addSideButton(
                 swapSidesButton,
                 "other side",
                 'O',
-                "Exchange edge and spine, where the program took one for the other",
+                TEXTS.text("knife-form.exchange-edge-and-spine-where"),
                 s -> !s.spineOnLeft());
         guardButton.setName("guard");
         guardButton.addActionListener(e ->
@@ -107,10 +130,10 @@ public final class KnifeForm extends FormPanel {
         addFullWidth(guardText);
         addFullWidth(guardButton);
         addFullWidth(errorText);
-        addHeading("Measured on the knife itself");
+        addHeading(TEXTS.text("knife-form.measured-on-the-knife-itself"));
         caliperFields = new CaliperFields(model);
         caliperFields.addTo(this);
-        addHeading("How the photo was read");
+        addHeading(TEXTS.text("knife-form.how-the-photo-was-read"));
         addFullWidth(notesText);
         for (ValidatedField<?> field : new ValidatedField<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
             field.onCommit(() -> model.change(
@@ -196,12 +219,9 @@ public final class KnifeForm extends FormPanel {
                 .map(s -> describe(s, job, model.unit()))
                 .orElse(
                         settings.isMeasured()
-                                ? "No outline yet."
-                                : "No outline yet: it waits for the thickness of handle and spine."));
-        sideText.showText(
-                job.asksForEdge()
-                        ? "The outline does not tell for sure which side is the edge. Look, and press one:"
-                        : "");
+                                ? TEXTS.text("knife-form.no-outline-yet")
+                                : TEXTS.text("knife-form.no-outline-yet-it-waits")));
+        sideText.showText(job.asksForEdge() ? TEXTS.text("knife-form.the-outline-does-not-tell") : "");
         confirmSideButton.setVisible(job.asksForEdge());
         errorText.showText(job.trace()
                 .map(Trace::error)
@@ -216,15 +236,15 @@ public final class KnifeForm extends FormPanel {
 
     private void updateGuard(Optional<Silhouette> silhouette) {
         Optional<Guard> guard = silhouette.flatMap(s -> s.landmarks().guard());
-        guardText.showText(guard.map(g -> "A guard of " + model.unit().format(Math.round(g.lengthMm() * 10) / 10.0)
-                        + " along the knife: the throat lies before it."
-                        + " Pull its two marks on the outline where they are wrong.")
+        guardText.showText(guard.map(g -> TEXTS.text(
+                        "knife-form.a-guard-of-along-the", model.unit().format(Math.round(g.lengthMm() * 10) / 10.0)))
                 .orElse(""));
-        guardButton.setText(guard.isPresent() ? "There is no guard" : "Mark a guard");
+        guardButton.setText(
+                guard.isPresent() ? TEXTS.text("knife-form.there-is-no-guard") : TEXTS.text("knife-form.mark-a-guard"));
         guardButton.setToolTipText(
                 guard.isPresent()
-                        ? "Takes its marks away: the sheath may then take in some of the handle"
-                        : "Where a guard, a bolster or a finger guard stands out between blade and handle");
+                        ? TEXTS.text("knife-form.takes-its-marks-away-the")
+                        : TEXTS.text("knife-form.where-a-guard-a-bolster"));
         guardButton.setEnabled(silhouette.isPresent());
     }
 
@@ -245,18 +265,22 @@ public final class KnifeForm extends FormPanel {
     private String changedAccuracy(Job job) {
         return OutlineAccuracy.of(job)
                 .filter(accuracy -> accuracy.byHand() > 0 || accuracy.contradictionMm() > 0)
-                .map(accuracy -> "With what was drawn by hand and measured since, 95 of 100 places lie within "
-                        + model.unit().format(accuracy.error95Mm(), 2) + " of the true outline. As found: ")
+                .map(accuracy -> TEXTS.text(
+                        "knife-form.with-what-was-drawn-by", model.unit().format(accuracy.error95Mm(), 2)))
                 .orElse("");
     }
 
     private static String describe(Silhouette s, Job job, MeasureUnit unit) {
         String tolerance = job.trace()
-                .map(trace -> ", as found give or take "
-                        + unit.format(tenths(trace.landmarkError().bladeLength95Mm())))
+                .map(trace -> TEXTS.text(
+                        "knife-form.as-found-give-or-take",
+                        unit.format(tenths(trace.landmarkError().bladeLength95Mm()))))
                 .orElse("");
-        return "Blade " + unit.format(tenths(s.bladeLengthMm())) + tolerance + "; overall "
-                + unit.format(tenths(s.overallLengthMm())) + ".";
+        return TEXTS.text(
+                "knife-form.blade-overall",
+                unit.format(tenths(s.bladeLengthMm())),
+                tolerance,
+                unit.format(tenths(s.overallLengthMm())));
     }
 
     private static double tenths(double mm) {

@@ -12,11 +12,14 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.camera.lens.CalibratedLens;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 
 /** The row for the phone that took the photo: one with a calibrated lens, or none. */
 final class PhoneField {
+    private static final Messages TEXTS = Messages.of(PhoneField.class);
+
     private static final ComboBoxItem<Optional<CalibratedLens>> NONE =
-            new ComboBoxItem<>(Optional.empty(), "Not measured");
+            new ComboBoxItem<>(Optional.empty(), TEXTS.text("phone-field.not-measured"));
 
     private final JComboBox<ComboBoxItem<Optional<CalibratedLens>>> comboBox = new JComboBox<>();
     private List<CalibratedLens> storedLenses = List.of();
@@ -51,7 +54,8 @@ final class PhoneField {
     }
 
     void addTo(FormPanel form) {
-        form.addRow("Phone", (char) 0, comboBox, "A phone whose lens was measured (File, Measure a phone's lens)");
+        form.addRow(
+                TEXTS.text("phone-field.phone"), (char) 0, comboBox, TEXTS.text("phone-field.a-phone-whose-lens-was"));
     }
 
     void update(Job job) {

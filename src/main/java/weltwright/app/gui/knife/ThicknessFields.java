@@ -18,9 +18,12 @@ import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.knife.ThicknessProfile;
 import weltwright.knife.ThicknessProfile.Reading;
+import weltwright.message.Messages;
 
 /** The rows for thicknesses along the knife, and a list of those in the job with buttons to remove them. */
 final class ThicknessFields {
+    private static final Messages TEXTS = Messages.of(ThicknessFields.class);
+
     // Keys of what was typed for a reading, with its distance from the tip in mm.
     private static final String PLACE = "thickness place ";
     private static final String THICKNESS = "thickness at ";
@@ -31,14 +34,14 @@ final class ThicknessFields {
     private final ValidatedField<OptionalDouble> thickness;
     private final JPanel readingsPanel =
             new JPanel(new WrappedTextLayout("insets 0, fillx, wrap 2, gapy 2", "[grow,fill]8[]"));
-    private final JButton photoButton = new JButton("Thickness from a second photo\u2026");
+    private final JButton photoButton = new JButton(TEXTS.text("thickness-fields.thickness-from-a-second-photo"));
     private Object displayed = List.of();
     private Object shownJob = List.of();
 
     ThicknessFields(JobModel model, ThicknessPhotoAction photoAction) {
         this.model = model;
         photoButton.setName("thickness from a photo");
-        photoButton.setToolTipText("Measures the thickness along the knife from a photo of it standing upright");
+        photoButton.setToolTipText(TEXTS.text("thickness-fields.measures-the-thickness-along-the"));
         photoButton.addActionListener(e -> photoAction.choosePhoto());
         thickness = FieldFactory.optionalLength(
                 JobFields.THICKNESS, mm -> reading(mm).thicknessMm());
@@ -46,12 +49,16 @@ final class ThicknessFields {
     }
 
     void addTo(FormPanel form) {
-        form.addRow("Elsewhere, from the tip", (char) 0, station, "Where along the knife you measured how thick it is");
         form.addRow(
-                "Thick there",
+                TEXTS.text("thickness-fields.elsewhere-from-the-tip"),
+                (char) 0,
+                station,
+                TEXTS.text("thickness-fields.where-along-the-knife-you"));
+        form.addRow(
+                TEXTS.text("thickness-fields.thick-there"),
                 (char) 0,
                 thickness,
-                "Across the flats. Up to eight places; in between, the knife is taken to be straight");
+                TEXTS.text("thickness-fields.across-the-flats-up-to"));
         form.addFullWidth(readingsPanel);
         form.addFullWidth(photoButton);
         thickness.onCommit(this::commit);
@@ -66,7 +73,8 @@ final class ThicknessFields {
     private Reading reading(double mm) {
         double fromTipMm = station.value()
                 .orElseThrow(() -> new UserFacingException(
-                        "Where the thickness was measured is not said.", "Type first how far from the tip."));
+                        TEXTS.text("thickness-fields.where-the-thickness-was-measured"),
+                        TEXTS.text("thickness-fields.type-first-how-far-from")));
         Reading reading = new Reading(fromTipMm, mm);
         profile().with(reading);
         return reading;
@@ -107,12 +115,11 @@ final class ThicknessFields {
         displayed = shown;
         readingsPanel.removeAll();
         for (Reading reading : profile.readings()) {
-            String description =
-                    TypedLength.of(model, PLACE + reading.fromTipMm(), JobFields.THICKNESS_PLACE, reading.fromTipMm())
-                            + " from the tip: "
-                            + TypedLength.of(
-                                    model, THICKNESS + reading.fromTipMm(), JobFields.THICKNESS, reading.thicknessMm());
-            JButton remove = new JButton("Remove");
+            String description = TEXTS.text(
+                    "thickness-fields.from-the-tip",
+                    TypedLength.of(model, PLACE + reading.fromTipMm(), JobFields.THICKNESS_PLACE, reading.fromTipMm()),
+                    TypedLength.of(model, THICKNESS + reading.fromTipMm(), JobFields.THICKNESS, reading.thicknessMm()));
+            JButton remove = new JButton(TEXTS.text("thickness-fields.remove"));
             remove.setName("remove " + description);
             remove.addActionListener(e -> change(profile().without(reading)));
             WrappedText text = new WrappedText(ThemeColors::text);

@@ -11,15 +11,15 @@ import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.knife.StandingPose;
 import weltwright.knife.ThicknessProfile;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.thickness.ThicknessTracer;
 
 /** Measures the thickness along the knife from a second photo, in which the knife stands on its spine or edge. */
 public final class ThicknessPhotoAction {
-    private static final String CAUTION =
-            "<html><p width=420>Tape the knife's edge and point first. Stand it upright on"
-                    + " the same ground as before, held by one or two low blocks at the handle, and photograph it from straight"
-                    + " above. What does it stand on?</p></html>";
+    private static final Messages TEXTS = Messages.of(ThicknessPhotoAction.class);
+
+    private static final String CAUTION = TEXTS.text("thickness-photo-action.tape-the-knife-s-edge");
 
     private final JobModel model;
     private final TaskQueue tasks;
@@ -36,10 +36,14 @@ public final class ThicknessPhotoAction {
     /** Explains how to take the photo, asks for it, and stores the measured thickness in the job. */
     void choosePhoto() {
         Optional<StandingPose.Foot> foot = dialogs.askChoice(
-                        "Thickness from a second photo", CAUTION, "Its spine", "Its edge", "Cancel")
+                        TEXTS.text("thickness-photo-action.thickness-from-a-second-photo"),
+                        CAUTION,
+                        TEXTS.text("thickness-photo-action.its-spine"),
+                        TEXTS.text("thickness-photo-action.its-edge"),
+                        TEXTS.text("thickness-photo-action.cancel"))
                 .filter(answer -> answer < StandingPose.Foot.values().length)
                 .map(answer -> answer == 0 ? StandingPose.Foot.SPINE : StandingPose.Foot.EDGE);
-        foot.flatMap(f -> dialogs.choosePhoto("Open a photo of the knife standing"))
+        foot.flatMap(f -> dialogs.choosePhoto(TEXTS.text("thickness-photo-action.open-a-photo-of-the")))
                 .ifPresent(file -> measure(file, foot.get()));
     }
 
@@ -49,7 +53,7 @@ public final class ThicknessPhotoAction {
         tasks.submit(new BackgroundTask<ThicknessProfile>() {
             @Override
             public String title() {
-                return "Measuring the thickness";
+                return TEXTS.text("thickness-photo-action.measuring-the-thickness");
             }
 
             @Override

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import weltwright.error.UserFacingException;
 import weltwright.io.DefectLog;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
 
 /**
@@ -18,6 +19,8 @@ import weltwright.trace.ProgressListener;
  * the listeners.
  */
 public final class TaskQueue {
+    private static final Messages TEXTS = Messages.of(TaskQueue.class);
+
     private final ExecutorService executor = Executors.newSingleThreadExecutor(runnable -> {
         Thread worker = new Thread(runnable, "work");
         worker.setDaemon(true);
@@ -87,9 +90,10 @@ public final class TaskQueue {
      * @param activity what the program was doing, such as "finding the outline"
      */
     public static String defectMessage(String activity, Throwable cause) {
-        return "Something inside the program failed (" + activity
-                + "). Your job is as it was: save it, then try again. "
-                + DefectLog.standard().append(activity, cause);
+        return TEXTS.text(
+                "task-queue.something-inside-the-program-failed",
+                activity,
+                DefectLog.standard().append(activity, cause));
     }
 
     private void notifyListeners() {

@@ -19,14 +19,17 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 
 /** The form of the order stage: customer, knife, date and notes. */
 public final class OrderForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(OrderForm.class);
+
     private final JobModel model;
     private final ValidatedField<String> customer = FieldFactory.text(JobFields.CUSTOMER, "");
     private final ValidatedField<String> knife = FieldFactory.text(JobFields.KNIFE_NAME, "");
     private final ValidatedField<Optional<LocalDate>> due =
-            FieldFactory.optionalDate("day to be ready", Optional.empty());
+            FieldFactory.optionalDate(TEXTS.text("order-form.day-to-be-ready"), Optional.empty());
     private final JLabel begun = new JLabel();
     private final JTextArea notes = new JTextArea(9, 10);
     private final transient TypingUndo typingUndo = new TypingUndo(notes);
@@ -35,17 +38,17 @@ public final class OrderForm extends FormPanel {
 
     public OrderForm(JobModel model) {
         this.model = model;
-        addHeading("The order");
-        addRow("Customer", 'C', customer, "Whose sheath it is to be");
-        addRow("Knife", 'K', knife, "What you call the knife; it is printed on the pattern");
-        addRow("Begun", (char) 0, begun, "The day this job was begun");
-        addRow("Ready by", 'R', due, "For example 24 Mar 2027; may be left empty");
-        addHeading("Notes");
+        addHeading(TEXTS.text("order-form.the-order"));
+        addRow(TEXTS.text("order-form.customer"), 'C', customer, TEXTS.text("order-form.whose-sheath-it-is-to"));
+        addRow(TEXTS.text("order-form.knife"), 'K', knife, TEXTS.text("order-form.what-you-call-the-knife"));
+        addRow(TEXTS.text("order-form.begun"), (char) 0, begun, TEXTS.text("order-form.the-day-this-job-was"));
+        addRow(TEXTS.text("order-form.ready-by"), 'R', due, TEXTS.text("order-form.for-example-24-mar-2027"));
+        addHeading(TEXTS.text("order-form.notes"));
         notes.setLineWrap(true);
         notes.setWrapStyleWord(true);
         notes.setName("notes");
-        notes.getAccessibleContext().setAccessibleName("Notes");
-        notes.setToolTipText("Colour, thread, stamp, price: whatever was agreed");
+        notes.getAccessibleContext().setAccessibleName(TEXTS.text("order-form.notes"));
+        notes.setToolTipText(TEXTS.text("order-form.colour-thread-stamp-price-whatever"));
         notes.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         notes.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         add(new JScrollPane(notes), "span, growx, wmin 0");

@@ -73,10 +73,8 @@ public final class OutlineCanvas extends DrawingCanvas {
         tour = new UncertainStretchTour(model);
         groundLayer = new GroundLinesLayer(model);
         setName("outline drawing");
-        getAccessibleContext().setAccessibleName("Outline over the photo");
-        getAccessibleContext()
-                .setAccessibleDescription(
-                        "M, P, R, W, I, O: marks, points, redraw, width, brushes for knife and not knife. L: tape. V held: as it was before the last change. N: next place that the trace was not sure of.");
+        getAccessibleContext().setAccessibleName(TEXTS.text("outline-canvas.outline-over-the-photo"));
+        getAccessibleContext().setAccessibleDescription(TEXTS.text("outline-canvas.m-p-r-w-i"));
         OutlineKeyBindings.install(this);
         model.subscribe(() -> {
             preview = Optional.empty();

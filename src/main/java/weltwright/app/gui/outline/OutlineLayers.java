@@ -10,6 +10,7 @@ import weltwright.app.gui.photo.GroundLinesLayer;
 import weltwright.geometry.Polyline;
 import weltwright.job.OutlineAccuracy;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 
 /**
  * Paints the layers of the outline's drawing, each at its opacity: photo and ground, outline and marks, dimensions.
@@ -27,6 +28,8 @@ record OutlineLayers(
         int widthPx,
         int heightPx,
         int rulerPx) {
+    private static final Messages TEXTS = Messages.of(OutlineLayers.class);
+
     /** Sampling of curves; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
@@ -79,13 +82,17 @@ record OutlineLayers(
     /** Returns the error of the outline with all that is known, for the user; empty for one that was not traced. */
     static String accuracyText(JobModel model) {
         return OutlineAccuracy.of(model.job())
-                .map(accuracy -> "95 of 100 places within " + model.unit().format(accuracy.error95Mm(), 2)
-                        + (accuracy.byHand() < LEAST_SHARE
+                .map(accuracy -> TEXTS.text(
+                        "outline-layers.95-of-100-places-within",
+                        model.unit().format(accuracy.error95Mm(), 2),
+                        accuracy.byHand() < LEAST_SHARE
                                 ? ""
-                                : ", " + Math.round(100 * accuracy.byHand()) + " % drawn by hand")
-                        + (accuracy.contradictionMm() == 0
+                                : TEXTS.text("outline-layers.drawn-by-hand", Math.round(100 * accuracy.byHand())),
+                        accuracy.contradictionMm() == 0
                                 ? ""
-                                : ", a caliper differs by " + model.unit().format(accuracy.contradictionMm(), 1)))
+                                : TEXTS.text(
+                                        "outline-layers.a-caliper-differs-by",
+                                        model.unit().format(accuracy.contradictionMm(), 1))))
                 .orElse("");
     }
 }

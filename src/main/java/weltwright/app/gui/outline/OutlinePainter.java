@@ -19,12 +19,15 @@ import weltwright.geometry.curve.OutlineNode;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.MovableLandmark;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
 
 /**
  * Paints an outline, its landmarks and dimensions over a photo: light lines with a dark halo, visible on any colour.
  */
 final class OutlinePainter {
+    private static final Messages TEXTS = Messages.of(OutlinePainter.class);
+
     // Chosen by eye.
     private static final double STEP_MM = 0.25;
     private static final double DIMENSION_OFFSET_MM = 7;
@@ -74,7 +77,10 @@ final class OutlinePainter {
         // On the inner side, left of the outline: the landmarks' names are outside.
         Point in = along.norm() == 0 ? new Point(0, 1) : along.unit().left();
         double away = UIScale.scale(36f);
-        paintLabel("not sure", middle.plus(new Point(in.x() * away, -in.y() * away)), ThemeColors.uncertainOverlay());
+        paintLabel(
+                TEXTS.text("outline-painter.not-sure"),
+                middle.plus(new Point(in.x() * away, -in.y() * away)),
+                ThemeColors.uncertainOverlay());
     }
 
     /** Paints a node: a square for a corner, a disc for a smooth node. */

@@ -42,9 +42,9 @@ public final class OutlinePanel extends JPanel {
     private final OutlineCanvas canvas;
     private final Map<OutlineTool, JToggleButton> toolButtons = new EnumMap<>(OutlineTool.class);
     private final JPanel toolBar = new JPanel(new MigLayout("insets 6 10 2 10, gap 4, hidemode 3"));
-    private final JToggleButton groundButton = new JToggleButton("Ground");
+    private final JToggleButton groundButton = new JToggleButton(TEXTS.text("outline-panel.ground"));
     private final JButton nextButton = new JButton();
-    private final JButton acceptButton = new JButton("It is right here");
+    private final JButton acceptButton = new JButton(TEXTS.text("outline-panel.it-is-right-here"));
     private final WrappedText hint = new WrappedText(ThemeColors::secondaryText);
     private final WrappedText errorText = new WrappedText();
 
@@ -59,7 +59,7 @@ public final class OutlinePanel extends JPanel {
             JToggleButton button = new JToggleButton(tool.label());
             button.setName("tool " + tool.label());
             button.putClientProperty("FlatLaf.style", "margin: 2,8,2,8");
-            button.setToolTipText(tool.hint() + " (" + tool.key() + ", in the drawing)");
+            button.setToolTipText(TEXTS.text("outline-panel.in-the-drawing", tool.hint(), tool.key()));
             button.addActionListener(e -> {
                 canvas.setTool(tool);
                 canvas.requestFocusInWindow();
@@ -69,14 +69,13 @@ public final class OutlinePanel extends JPanel {
             toolBar.add(button);
         }
         nextButton.setName("next unsure");
-        nextButton.setToolTipText("Shows the next place where the photo's edge was weak (N, in the drawing)");
+        nextButton.setToolTipText(TEXTS.text("outline-panel.shows-the-next-place-where"));
         nextButton.addActionListener(e -> canvas.showUncertainStretch(1));
         acceptButton.setName("right here");
-        acceptButton.setToolTipText("The outline is right at this place: mark it as looked at (Y, in the drawing)");
+        acceptButton.setToolTipText(TEXTS.text("outline-panel.the-outline-is-right-at"));
         acceptButton.addActionListener(e -> canvas.acceptStretch());
         groundButton.setName("show ground");
-        groundButton.setToolTipText(
-                "Draws the lines of what the knife lay on over the photo: they must lie on its own (G, in the drawing)");
+        groundButton.setToolTipText(TEXTS.text("outline-panel.draws-the-lines-of-what"));
         ToolIcons.replaceText(groundButton, "ground");
         groundButton.addActionListener(e -> {
             canvas.groundLayer().setShown(groundButton.isSelected());
@@ -121,7 +120,10 @@ public final class OutlinePanel extends JPanel {
         groundButton.setVisible(canvas.groundLayer().isAvailable());
         groundButton.setSelected(canvas.groundLayer().isShown());
         int left = model.job().unsure().size();
-        nextButton.setText(left == 1 ? "1 place to look at" : left + " places to look at");
+        nextButton.setText(
+                left == 1
+                        ? TEXTS.text("outline-panel.1-place-to-look-at")
+                        : TEXTS.text("outline-panel.places-to-look-at", left));
         nextButton.setVisible(left > 0);
         acceptButton.setVisible(canvas.tour().current().isPresent());
         hint.showText(hasOutline ? hintText() : "");
@@ -177,8 +179,7 @@ public final class OutlinePanel extends JPanel {
 
     private String hintText() {
         return canvas.tour().isActive()
-                ? "The photo's edge was weak along the violet band. If the line is right there, press Y. If it is not,"
-                        + " press E to have it follow the edge again, or redraw it (R)."
+                ? TEXTS.text("outline-panel.the-photo-s-edge-was")
                 : canvas.tool().hint();
     }
 }

@@ -6,9 +6,12 @@ import weltwright.app.gui.widget.RunnableAction;
 import weltwright.geometry.Point;
 import weltwright.knife.MovableNode;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 
 /** Builds the popup menu of the {@link OutlineCanvas}. */
 final class OutlinePopupMenu {
+    private static final Messages TEXTS = Messages.of(OutlinePopupMenu.class);
+
     /** Length along the knife of a guard that is newly marked, for its ends to be moved; chosen by eye. */
     private static final double DEFAULT_GUARD_MM = 6;
 
@@ -27,12 +30,19 @@ final class OutlinePopupMenu {
             canvas.select(Optional.of(node.get()));
             boolean sharp = editor.node(node.get()).sharp();
             menu.add(new RunnableAction(
-                    sharp ? "Make it &smooth" : "Make it a &corner", "", () -> editor.toggleCorner(node.get())));
+                    sharp
+                            ? TEXTS.text("outline-popup-menu.make-it-smooth")
+                            : TEXTS.text("outline-popup-menu.make-it-a-corner"),
+                    "",
+                    () -> editor.toggleCorner(node.get())));
             menu.add(new RunnableAction(
-                    "&Remove this point", "", () -> canvas.selectIfPresent(editor.remove(node.get()))));
-            menu.add(new RunnableAction("Pull to the &edge here", "", canvas::snapToEdge));
+                    TEXTS.text("outline-popup-menu.remove-this-point"),
+                    "",
+                    () -> canvas.selectIfPresent(editor.remove(node.get()))));
+            menu.add(
+                    new RunnableAction(TEXTS.text("outline-popup-menu.pull-to-the-edge-here"), "", canvas::snapToEdge));
         } else if (canvas.isOnOutline(mm, hitRadiusMm)) {
-            menu.add(new RunnableAction("&Add a point here", "", () -> {
+            menu.add(new RunnableAction(TEXTS.text("outline-popup-menu.add-a-point-here"), "", () -> {
                 canvas.setTool(OutlineTool.POINTS);
                 canvas.selectIfPresent(editor.add(mm));
             }));
@@ -40,8 +50,8 @@ final class OutlinePopupMenu {
         addGuardActions(canvas, menu, mm, hitRadiusMm);
         canvas.tour()
                 .current()
-                .ifPresent(stretch ->
-                        menu.add(new RunnableAction("The outline is r&ight here", "", canvas::acceptStretch)));
+                .ifPresent(stretch -> menu.add(new RunnableAction(
+                        TEXTS.text("outline-popup-menu.the-outline-is-right-here"), "", canvas::acceptStretch)));
         return menu.getComponentCount() == 0 ? Optional.empty() : Optional.of(menu);
     }
 
@@ -49,14 +59,14 @@ final class OutlinePopupMenu {
         NodeEditor editor = canvas.nodeEditor();
         Silhouette silhouette = canvas.silhouette().orElseThrow();
         if (silhouette.landmarks().guard().isPresent()) {
-            menu.add(new RunnableAction("There is n&o guard", "", () -> {
+            menu.add(new RunnableAction(TEXTS.text("outline-popup-menu.there-is-no-guard"), "", () -> {
                 canvas.select(Optional.empty());
                 editor.edit(null, s -> s.withGuard(Optional.empty()));
             }));
         } else if (canvas.isOnOutline(mm, hitRadiusMm)) {
             double fromTip = silhouette.landmarks().tip().x() - mm.x();
             menu.add(new RunnableAction(
-                    "Mark a &guard here",
+                    TEXTS.text("outline-popup-menu.mark-a-guard-here"),
                     "",
                     () -> editor.edit(
                             null,

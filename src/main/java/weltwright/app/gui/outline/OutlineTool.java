@@ -1,37 +1,33 @@
 package weltwright.app.gui.outline;
 
+import weltwright.message.Messages;
+
 /** The tools by which the mouse edits or measures an outline. */
 enum OutlineTool {
     MARKS(
-            "Marks",
+            Messages.of(OutlineTool.class).text("outline-tool.marks"),
             'M',
-            "Pull the marks where they belong. Keys: T, H, S, B, or F and K for a guard, take hold of one, the arrows move it."),
+            Messages.of(OutlineTool.class).text("outline-tool.pull-the-marks-where-they")),
     POINTS(
-            "Points",
+            Messages.of(OutlineTool.class).text("outline-tool.points"),
             'P',
-            "Pull the points of the outline. A double click on the line adds one; a right click removes it, makes it a"
-                    + " corner or smooth. Keys: , and . go from point to point, the arrows move it, Insert adds, Delete"
-                    + " removes, C turns corner and smooth, E pulls the line there to the edge."),
+            Messages.of(OutlineTool.class).text("outline-tool.pull-the-points-of-the")),
     REDRAW(
-            "Redraw",
+            Messages.of(OutlineTool.class).text("outline-tool.redraw"),
             'R',
-            "Draw along the knife's edge, from where the outline is right to where it is right again: it follows the"
-                    + " edge that the photo shows nearest to your line. Zoom in where something else lies close by."),
+            Messages.of(OutlineTool.class).text("outline-tool.draw-along-the-knife-s")),
     WIDTH(
-            "Width",
+            Messages.of(OutlineTool.class).text("outline-tool.width"),
             'W',
-            "Click where you measured the width with a caliper, and type it at the left. Keys: the arrows move the line,"
-                    + " Enter takes it."),
+            Messages.of(OutlineTool.class).text("outline-tool.click-where-you-measured-the")),
     KNIFE_BRUSH(
-            "Knife",
+            Messages.of(OutlineTool.class).text("outline-tool.knife"),
             'I',
-            "Paint over what belongs to the knife and was left out: the outline follows. Delete takes all painted marks"
-                    + " away."),
+            Messages.of(OutlineTool.class).text("outline-tool.paint-over-what-belongs-to")),
     GROUND_BRUSH(
-            "Not knife",
+            Messages.of(OutlineTool.class).text("outline-tool.not-knife"),
             'O',
-            "Paint over what is no part of the knife, such as a pencil or a shadow: the outline follows. Delete takes all"
-                    + " painted marks away.");
+            Messages.of(OutlineTool.class).text("outline-tool.paint-over-what-is-no"));
 
     private final String label;
     private final char key;

@@ -18,6 +18,7 @@ import weltwright.geometry.curve.ReversalFinder;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.EdgeSnapper;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
@@ -30,6 +31,8 @@ import weltwright.trace.outline.UncertainStretch;
  * event thread.
  */
 final class StretchRedrawer {
+    private static final Messages TEXTS = Messages.of(StretchRedrawer.class);
+
     private static final double STEP_MM = 0.2;
 
     /** Standard deviation by which a stroke is smoothed where there is no photo; chosen by eye. */
@@ -73,7 +76,7 @@ final class StretchRedrawer {
         tasks.submit(new BackgroundTask<Redrawn>() {
             @Override
             public String title() {
-                return "Following the edge";
+                return TEXTS.text("stretch-redrawer.following-the-edge");
             }
 
             @Override
@@ -137,8 +140,8 @@ final class StretchRedrawer {
                 .anyMatch(apex -> apex.distance(tip) > TIP_MM || nearTip > 1 || apex.x() < foremost - FOREMOST_MM);
         if (reverses) {
             throw new UserFacingException(
-                    "The line would turn back on itself there.",
-                    "Draw it again along the edge without turning round, and zoom in where something else lies close by.");
+                    TEXTS.text("stretch-redrawer.the-line-would-turn-back"),
+                    TEXTS.text("stretch-redrawer.draw-it-again-along-the"));
         }
     }
 
@@ -163,7 +166,7 @@ final class StretchRedrawer {
             return;
         }
         if (!model.job().silhouette().equals(before)) {
-            messageListener.accept("The outline was changed in the meantime. Draw the stretch again.");
+            messageListener.accept(TEXTS.text("stretch-redrawer.the-outline-was-changed-in"));
             return;
         }
         model.change(job -> {

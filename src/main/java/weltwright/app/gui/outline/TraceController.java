@@ -11,6 +11,7 @@ import weltwright.job.Job;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.ManualCorrection;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
@@ -22,6 +23,8 @@ import weltwright.trace.capture.TraceSettings;
  * thread.
  */
 public final class TraceController {
+    private static final Messages TEXTS = Messages.of(TraceController.class);
+
     private final JobModel model;
     private final TaskQueue tasks;
     private Optional<Job> lastTraced = Optional.empty();
@@ -91,7 +94,7 @@ public final class TraceController {
         TaskQueue.SubmittedTask<Result> started = tasks.submit(new BackgroundTask<>() {
             @Override
             public String title() {
-                return "Finding the outline";
+                return TEXTS.text("trace-controller.finding-the-outline");
             }
 
             @Override

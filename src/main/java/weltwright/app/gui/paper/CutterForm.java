@@ -9,14 +9,20 @@ import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
+import weltwright.message.Messages;
 import weltwright.output.cutter.CutterBed;
 import weltwright.output.cutter.LeatherSide;
 import weltwright.units.MeasureUnit;
 
 /** The form for the cutting machine: its bed, and buttons for its files. */
 public final class CutterForm extends FormPanel {
-    private static final Map<LeatherSide, String> SIDE_LABELS =
-            Map.of(LeatherSide.GRAIN, "Grain side", LeatherSide.FLESH, "Flesh side");
+    private static final Messages TEXTS = Messages.of(CutterForm.class);
+
+    private static final Map<LeatherSide, String> SIDE_LABELS = Map.of(
+            LeatherSide.GRAIN,
+            TEXTS.text("cutter-form.grain-side"),
+            LeatherSide.FLESH,
+            TEXTS.text("cutter-form.flesh-side"));
 
     private final CutterPreferences cutter;
     private final ValidatedField<Double> width;
@@ -38,20 +44,16 @@ public final class CutterForm extends FormPanel {
         sideUp.addActionListener(e -> commit());
         width.onCommit(this::commit);
         height.onCommit(this::commit);
-        addRow("Width of its bed", 'W', width, "From left to right");
-        addRow("Height of its bed", 'T', height, "From front to back");
+        addRow(TEXTS.text("cutter-form.width-of-its-bed"), 'W', width, TEXTS.text("cutter-form.from-left-to-right"));
+        addRow(TEXTS.text("cutter-form.height-of-its-bed"), 'T', height, TEXTS.text("cutter-form.from-front-to-back"));
         addRow(
-                "Leather lies up",
+                TEXTS.text("cutter-form.leather-lies-up"),
                 'L',
                 sideUp,
-                "Grain side: its flaws are seen. Flesh side: folds and notches can be marked where nobody sees them;"
-                        + " the pieces are mirrored then");
+                TEXTS.text("cutter-form.grain-side-its-flaws-are"));
         addFullWidth(new JButton(saveSvg));
         addFullWidth(new JButton(saveDxf));
-        addText(
-                "In mm, true to size, without the printer's correction. Each bed holds one thickness of leather. What is"
-                        + " cut, punched, marked and written is in layers of its own; the marks for the side that lies down are"
-                        + " switched off. Cut the 50 mm square first, and measure it.");
+        addText(TEXTS.text("cutter-form.in-mm-true-to-size"));
     }
 
     @Override
@@ -63,8 +65,11 @@ public final class CutterForm extends FormPanel {
     /** Returns a summary of the bed. */
     String summary() {
         CutterBed bed = cutter.bed();
-        return unit().format(bed.widthMm()) + " × " + unit().format(bed.heightMm()) + ", "
-                + bed.sideUp().words() + " up";
+        return TEXTS.text(
+                "cutter-form.up",
+                unit().format(bed.widthMm()),
+                unit().format(bed.heightMm()),
+                bed.sideUp().words());
     }
 
     /** Sets the listener that is called whenever the user has changed the bed. */

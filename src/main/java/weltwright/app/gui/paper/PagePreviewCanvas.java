@@ -16,12 +16,15 @@ import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.output.pdf.PdfPages;
 
 /**
  * Shows one page as it will be printed, drawn from the PDF in the background at the resolution that the zoom asks for.
  */
 final class PagePreviewCanvas extends DrawingCanvas {
+    private static final Messages TEXTS = Messages.of(PagePreviewCanvas.class);
+
     /** Resolutions at which a page is drawn, so that a little zooming draws nothing anew. */
     private static final double[] PX_PER_MM = {2, 3, 4, 6, 8, 12, 16};
 
@@ -46,10 +49,10 @@ final class PagePreviewCanvas extends DrawingCanvas {
     PagePreviewCanvas(TaskQueue tasks, ScreenPreferences screen) {
         this.screen = screen;
         setName("page preview");
-        getAccessibleContext().setAccessibleName("Page as it will be printed");
+        getAccessibleContext().setAccessibleName(TEXTS.text("page-preview-canvas.page-as-it-will-be"));
         imageValue = new DerivedValue<>(
                 tasks,
-                "Drawing the page",
+                TEXTS.text("page-preview-canvas.drawing-the-page"),
                 () -> pages.map(
                         all -> new Input(all, page, resolution(all.sizes().get(page)))),
                 input -> input.pages().image(input.page(), input.pxPerMm()),

@@ -8,6 +8,7 @@ import javax.print.PrintService;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.message.Messages;
 import weltwright.output.PaperSize;
 import weltwright.output.print.PatternDocument;
 import weltwright.sheath.pattern.Pattern;
@@ -18,6 +19,8 @@ import weltwright.units.PrintScale;
  * background, and only while the paper stage is visible. Used on the event thread only.
  */
 public final class PaperModel {
+    private static final Messages TEXTS = Messages.of(PaperModel.class);
+
     private final PrinterPreferences preferences;
     private final Supplier<InstalledPrinters> printerSearch;
     private final TaskQueue tasks;
@@ -52,19 +55,19 @@ public final class PaperModel {
         this.tasks = tasks;
         documentValue = new DerivedValue<>(
                 tasks,
-                "Laying out the pages",
+                TEXTS.text("paper-model.laying-out-the-pages"),
                 () -> pattern.get().map(made -> PatternPrintout.of(made, model, preferences)),
                 PatternPrintout::document,
                 this::setDocument);
         thumbnailValue = new DerivedValue<>(
                 tasks,
-                "Drawing the pages",
+                TEXTS.text("paper-model.drawing-the-pages"),
                 () -> document.value(),
                 shown -> PageThumbnail.of(shown.pages()),
                 this::setThumbnails);
         fitValue = new DerivedValue<>(
                 tasks,
-                "Asking the printer",
+                TEXTS.text("paper-model.asking-the-printer"),
                 () -> printer.filter(chosen -> !thumbnails.isEmpty()).map(chosen -> new FitInput(chosen, thumbnails)),
                 input -> PrinterFit.check(input.printer(), input.pages()),
                 this::setFindings);
@@ -80,7 +83,7 @@ public final class PaperModel {
     void show() {
         visible = true;
         update();
-        tasks.submit("Looking for printers", printerSearch::get, this::setPrinters);
+        tasks.submit(TEXTS.text("paper-model.looking-for-printers"), printerSearch::get, this::setPrinters);
     }
 
     /** Ceases to follow the job; what is known stays. */

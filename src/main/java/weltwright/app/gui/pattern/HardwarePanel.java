@@ -24,6 +24,7 @@ import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.HardwareRequirement;
 import weltwright.job.HardwareFile;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
 
@@ -32,7 +33,15 @@ import weltwright.sheath.hardware.HardwareList;
  * edited.
  */
 final class HardwarePanel extends JPanel {
-    private static final Object[] REQUIREMENTS_COLUMNS = {"What for", "Count", "Take", "Punch", "Through"};
+    private static final Messages TEXTS = Messages.of(HardwarePanel.class);
+
+    private static final Object[] REQUIREMENTS_COLUMNS = {
+        TEXTS.text("hardware-panel.what-for"),
+        TEXTS.text("hardware-panel.count"),
+        TEXTS.text("hardware-panel.take"),
+        TEXTS.text("hardware-panel.punch"),
+        TEXTS.text("hardware-panel.through")
+    };
     private static final String EXTENSION = "json";
 
     private final JobModel model;
@@ -49,16 +58,16 @@ final class HardwarePanel extends JPanel {
     private final WrappedText noneText = new WrappedText(ThemeColors::text);
     private final WrappedText warningsText = new WrappedText();
     private final WrappedText errorText = new WrappedText();
-    private final JButton removeButton = new JButton("Remove");
-    private final JButton raiseButton = new JButton("Move up");
+    private final JButton removeButton = new JButton(TEXTS.text("hardware-panel.remove"));
+    private final JButton raiseButton = new JButton(TEXTS.text("hardware-panel.move-up"));
 
     HardwarePanel(JobModel model, TaskQueue tasks, FileDialogs dialogs) {
         super(new WrappedTextLayout("insets 8 12 8 12, fill, wrap 1, gap 4, hidemode 3", "[grow,fill]"));
         this.model = model;
         stockModel = new HardwareTableModel(model);
         stockTable = new FittedTable(stockModel);
-        configureTable(requirementsTable, "hardware needed", "Hardware for this sheath");
-        configureTable(stockTable, "hardware at hand", "Hardware that you have");
+        configureTable(requirementsTable, "hardware needed", TEXTS.text("hardware-panel.hardware-for-this-sheath"));
+        configureTable(stockTable, "hardware at hand", TEXTS.text("hardware-panel.hardware-that-you-have"));
         stockTable.setDefaultEditor(Object.class, new ValidatingCellEditor(stockModel::parse, errorText::showText));
         stockTable.putClientProperty("terminateEditOnFocusLost", true);
         stockModel.addTableModelListener(e -> {
@@ -70,11 +79,11 @@ final class HardwarePanel extends JPanel {
         stockTable.getSelectionModel().addListSelectionListener(e -> updateButtons());
         warningsText.setName("hardware warnings");
         errorText.setName("hardware wrong");
-        add(heading("For this sheath"));
+        add(heading(TEXTS.text("hardware-panel.for-this-sheath")));
         add(noneText, "wmin 0");
         add(requirementsScrollPane, "wmin 0, h pref!");
         add(warningsText, "wmin 0");
-        add(heading("What you have, liked best first"), "gaptop 8");
+        add(heading(TEXTS.text("hardware-panel.what-you-have-liked-best")), "gaptop 8");
         add(new JScrollPane(stockTable), "wmin 0, hmin 80, push, grow");
         add(errorText, "wmin 0");
         add(buttonRow(tasks, dialogs), "wmin 0");
@@ -107,7 +116,7 @@ final class HardwarePanel extends JPanel {
         requirementsTable.setPreferredScrollableViewportSize(
                 new Dimension(1, all.size() * requirementsTable.getRowHeight()));
         requirementsScrollPane.setVisible(!all.isEmpty());
-        noneText.showText(all.isEmpty() ? "This sheath takes no rivets, snaps, eyelets or rings." : "");
+        noneText.showText(all.isEmpty() ? TEXTS.text("hardware-panel.this-sheath-takes-no-rivets") : "");
         warningsText.showText(all.stream()
                 .flatMap(need -> need.warnings().stream())
                 .distinct()
@@ -119,23 +128,38 @@ final class HardwarePanel extends JPanel {
     private JPanel buttonRow(TaskQueue tasks, FileDialogs dialogs) {
         JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, wrap 5", ""));
         for (Hardware.Kind kind : Hardware.Kind.values()) {
-            String text = (kind == Hardware.Kind.EYELET ? "Add an " : "Add a ")
+            String text = (kind == Hardware.Kind.EYELET
+                            ? TEXTS.text("hardware-panel.add-an")
+                            : TEXTS.text("hardware-panel.add-a"))
                     + kind.name().toLowerCase(Locale.ROOT);
             addButton(buttons, new JButton(text), () -> selectRow(stockModel.add(kind)));
         }
         addButton(buttons, raiseButton, () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));
         addButton(buttons, removeButton, () -> stockModel.remove(stockTable.getSelectedRow()));
-        addButton(buttons, new JButton("Usual list"), () -> stockModel.setList(HardwareList.USUAL));
         addButton(
                 buttons,
-                new JButton("Open list…"),
-                () -> dialogs.chooseFile("Open a list of hardware", "Lists", EXTENSION)
-                        .ifPresent(file ->
-                                tasks.submit("Opening the list", () -> HardwareFile.read(file), stockModel::setList)));
+                new JButton(TEXTS.text("hardware-panel.usual-list")),
+                () -> stockModel.setList(HardwareList.USUAL));
         addButton(
                 buttons,
-                new JButton("Save list…"),
-                () -> dialogs.chooseSaveFile("Save the list", "hardware", "Lists", EXTENSION, HardwareFile.KIND)
+                new JButton(TEXTS.text("hardware-panel.open-list")),
+                () -> dialogs.chooseFile(
+                                TEXTS.text("hardware-panel.open-a-list-of-hardware"),
+                                TEXTS.text("hardware-panel.lists"),
+                                EXTENSION)
+                        .ifPresent(file -> tasks.submit(
+                                TEXTS.text("hardware-panel.opening-the-list"),
+                                () -> HardwareFile.read(file),
+                                stockModel::setList)));
+        addButton(
+                buttons,
+                new JButton(TEXTS.text("hardware-panel.save-list")),
+                () -> dialogs.chooseSaveFile(
+                                TEXTS.text("hardware-panel.save-the-list"),
+                                "hardware",
+                                TEXTS.text("hardware-panel.lists"),
+                                EXTENSION,
+                                HardwareFile.KIND)
                         .ifPresent(file -> save(tasks, file)));
         return buttons;
     }
@@ -143,7 +167,7 @@ final class HardwarePanel extends JPanel {
     private void save(TaskQueue tasks, Path file) {
         HardwareList list = stockModel.list();
         tasks.submit(
-                "Saving the list",
+                TEXTS.text("hardware-panel.saving-the-list"),
                 () -> {
                     HardwareFile.write(list, file);
                     return file;

@@ -12,6 +12,7 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.error.UserFacingException;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.HardwareList;
@@ -20,8 +21,16 @@ import weltwright.units.LengthField;
 
 /** The job's list of hardware as a table model: one row for each, fasteners before rings. Each edit is an undo step. */
 final class HardwareTableModel extends AbstractTableModel {
-    private static final List<String> COLUMNS =
-            List.of("Name", "Kind", "Post, or ring inside", "Cap, or wire", "Holds from", "Holds to", "Punch");
+    private static final Messages TEXTS = Messages.of(HardwareTableModel.class);
+
+    private static final List<String> COLUMNS = List.of(
+            TEXTS.text("hardware-table-model.name"),
+            TEXTS.text("hardware-table-model.kind"),
+            TEXTS.text("hardware-table-model.post-or-ring-inside"),
+            TEXTS.text("hardware-table-model.cap-or-wire"),
+            TEXTS.text("hardware-table-model.holds-from"),
+            TEXTS.text("hardware-table-model.holds-to"),
+            TEXTS.text("hardware-table-model.punch"));
     static final int NAME = 0;
     private static final int KIND = 1;
     private static final int POST = 2;
@@ -113,7 +122,7 @@ final class HardwareTableModel extends AbstractTableModel {
 
     /** Returns the key of what was typed in a cell, among all that was typed in the job. */
     private static String typedKey(String hardware, int column) {
-        return COLUMNS.get(column) + " of " + hardware;
+        return TEXTS.text("hardware-table-model.of", COLUMNS.get(column), hardware);
     }
 
     private String formatSize(Ring ring, int column) {
@@ -127,7 +136,9 @@ final class HardwareTableModel extends AbstractTableModel {
     /** Returns the hardware of a row after an edit; throws {@link UserFacingException} where the text is not valid. */
     Hardware parse(int row, int column, String text) {
         if (column == NAME && text.isBlank()) {
-            throw new UserFacingException("It has no name.", "Write what you ask for in a shop.");
+            throw new UserFacingException(
+                    TEXTS.text("hardware-table-model.it-has-no-name"),
+                    TEXTS.text("hardware-table-model.write-what-you-ask-for"));
         }
         Hardware before = row(row);
         if (before instanceof Ring ring) {

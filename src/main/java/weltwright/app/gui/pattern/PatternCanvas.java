@@ -31,6 +31,8 @@ import weltwright.units.MeasureUnit;
 
 /** Shows the pieces to cut from the grain side, with their holes, marks and edge annotations. */
 final class PatternCanvas extends DrawingCanvas {
+    private static final Messages TEXTS = Messages.of(PatternCanvas.class);
+
     private static final int MARGIN_PX = 16;
     // Chosen by eye.
     private static final double RULER_MM = 50;
@@ -42,10 +44,10 @@ final class PatternCanvas extends DrawingCanvas {
 
     /** Short meanings of the letters, for the legend beneath the drawing. */
     private static final Map<LineStyle, String> MEANINGS = Map.of(
-            LineStyle.EDGE_BEFORE, "finish before assembly",
-            LineStyle.EDGE_SEWN, "leave until sewn",
-            LineStyle.EDGE_FREE, "finish any time",
-            LineStyle.EDGE_UNWORKED, "leave as cut");
+            LineStyle.EDGE_BEFORE, TEXTS.text("pattern-canvas.finish-before-assembly"),
+            LineStyle.EDGE_SEWN, TEXTS.text("pattern-canvas.leave-until-sewn"),
+            LineStyle.EDGE_FREE, TEXTS.text("pattern-canvas.finish-any-time"),
+            LineStyle.EDGE_UNWORKED, TEXTS.text("pattern-canvas.leave-as-cut"));
 
     private Optional<Pattern> pattern = Optional.empty();
     private Optional<AdvicePlace.Holes> marked = Optional.empty();
@@ -58,7 +60,7 @@ final class PatternCanvas extends DrawingCanvas {
 
     PatternCanvas() {
         setName("pattern drawing");
-        getAccessibleContext().setAccessibleName("Pattern");
+        getAccessibleContext().setAccessibleName(TEXTS.text("pattern-canvas.pattern"));
         ToolTipManager.sharedInstance().registerComponent(this);
     }
 
@@ -105,7 +107,7 @@ final class PatternCanvas extends DrawingCanvas {
             rowLayout = Optional.empty();
             getAccessibleContext()
                     .setAccessibleDescription(
-                            pattern.map(PatternCanvas::describe).orElse("No pattern yet"));
+                            pattern.map(PatternCanvas::describe).orElse(TEXTS.text("pattern-canvas.no-pattern-yet")));
         }
         contentChanged();
     }
@@ -242,7 +244,7 @@ final class PatternCanvas extends DrawingCanvas {
         pattern.pieces()
                 .forEach(p -> description
                         .append(p.name())
-                        .append(", cut ")
+                        .append(TEXTS.text("pattern-canvas.cut"))
                         .append(p.count())
                         .append(". "));
         return description.toString().strip();

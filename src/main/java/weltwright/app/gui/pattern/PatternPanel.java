@@ -42,6 +42,8 @@ import weltwright.wording.AdviceWording;
  * design and its plan are computed in the background as the job changes; only the selected tab is updated.
  */
 public final class PatternPanel extends JPanel {
+    private static final Messages TEXTS = Messages.of(PatternPanel.class);
+
     private final JobModel model;
     private final Map<PatternTab, JToggleButton> tabButtons = new EnumMap<>(PatternTab.class);
     private final JPanel cards = new JPanel(new CardLayout());
@@ -76,20 +78,20 @@ public final class PatternPanel extends JPanel {
         add(FindingsPanel.beneath(cards, findings), "wmin 0, hmin 0, push");
         derivedRemedies = new DerivedValue<>(
                 new TaskQueue(message -> {}), // another than that of the window: nobody waits for it
-                "Looking for remedies",
+                TEXTS.text("pattern-panel.looking-for-remedies"),
                 this::remedyInput,
                 input -> AdviceRemedies.of(input.input(), input.pattern()),
                 this::setRemedies);
         derivedPlan = new DerivedValue<>(
                 tasks,
-                "Putting the work in order",
+                TEXTS.text("pattern-panel.putting-the-work-in-order"),
                 () -> state.value().map(design -> new PlanInput(design.pattern(), model.unit())),
                 input -> AssemblyPlan.of(input.pattern(), input.unit()),
                 this::setPlan);
         new DerivedValue<>(
                 model,
                 tasks,
-                "Drawing the pattern",
+                TEXTS.text("pattern-panel.drawing-the-pattern"),
                 SheathDesign.Input::of,
                 SheathDesign.Input::design,
                 this::setDesign);
@@ -216,7 +218,7 @@ public final class PatternPanel extends JPanel {
             JToggleButton button = new JToggleButton(each.label(), ToolIcons.icon(each.icon()));
             button.setName("tab " + each.label());
             button.setMnemonic(key);
-            button.setToolTipText(each.toolTip() + " (Alt " + key + ")");
+            button.setToolTipText(TEXTS.text("pattern-panel.alt", each.toolTip(), key));
             button.addActionListener(e -> {
                 showTab(each);
                 initialFocus(each).requestFocusInWindow();

@@ -1,13 +1,26 @@
 package weltwright.app.gui.pattern;
 
 import weltwright.app.gui.theme.ToolIcons;
+import weltwright.message.Messages;
 
 /** The tabs of the {@link PatternPanel}. */
 enum PatternTab {
-    PATTERN("Pattern", "pattern", "The pieces to cut"),
-    CROSS_SECTION("Cross-section", "cross-section", "The sewn sheath cut through, anywhere along the knife"),
-    TEST_DRAW("Test draw", "test-draw", "The knife drawn from the sheath, before any leather is cut"),
-    HARDWARE("Hardware", "hardware", "Rivets, snaps, eyelets and rings: what this sheath takes, and what you have");
+    PATTERN(
+            Messages.of(PatternTab.class).text("pattern-tab.pattern"),
+            "pattern",
+            Messages.of(PatternTab.class).text("pattern-tab.the-pieces-to-cut")),
+    CROSS_SECTION(
+            Messages.of(PatternTab.class).text("pattern-tab.cross-section"),
+            "cross-section",
+            Messages.of(PatternTab.class).text("pattern-tab.the-sewn-sheath-cut-through")),
+    TEST_DRAW(
+            Messages.of(PatternTab.class).text("pattern-tab.test-draw"),
+            "test-draw",
+            Messages.of(PatternTab.class).text("pattern-tab.the-knife-drawn-from-the")),
+    HARDWARE(
+            Messages.of(PatternTab.class).text("pattern-tab.hardware"),
+            "hardware",
+            Messages.of(PatternTab.class).text("pattern-tab.rivets-snaps-eyelets-and-rings"));
 
     private final String label;
     private final String icon;

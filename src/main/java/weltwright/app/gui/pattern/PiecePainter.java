@@ -17,6 +17,7 @@ import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.output.pdf.LineStroke;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Mark;
@@ -27,6 +28,8 @@ import weltwright.units.MeasureUnit;
  * Paints one piece at its place in a drawing: leather, marks, holes and edge annotations. Sizes in px chosen by eye.
  */
 public final class PiecePainter {
+    private static final Messages TEXTS = Messages.of(PiecePainter.class);
+
     private static final double MIN_HOLE_PX = 1.6;
     private static final float[] DASHES = {7, 4};
     private static final float[] DOTS = {1.5f, 4};
@@ -138,7 +141,7 @@ public final class PiecePainter {
     }
 
     private static String countAndThickness(Piece piece, MeasureUnit unit) {
-        return "cut " + piece.count() + ", " + unit.format(piece.thicknessMm());
+        return TEXTS.text("piece-painter.cut", piece.count(), unit.format(piece.thicknessMm()));
     }
 
     /** From the cut to the caption's lower line. */

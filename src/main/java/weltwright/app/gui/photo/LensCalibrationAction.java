@@ -2,7 +2,6 @@ package weltwright.app.gui.photo;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import weltwright.app.gui.model.JobModel;
@@ -13,12 +12,15 @@ import weltwright.ground.sheet.LensCalibration;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 
 /**
  * Calibrates the lens of a phone from photos of the reference sheet, stores it, and applies it to the job where the
  * phone took the job's photo.
  */
 public final class LensCalibrationAction {
+    private static final Messages TEXTS = Messages.of(LensCalibrationAction.class);
+
     private final JobModel model;
     private final TaskQueue tasks;
     private final FileDialogs dialogs;
@@ -36,11 +38,13 @@ public final class LensCalibrationAction {
 
     /** Asks for the photos and calibrates the lens from them. */
     public void choosePhotos() {
-        List<Path> files = dialogs.choosePhotos("Open four to eight photos of the bare sheet, tilted to each side");
+        List<Path> files = dialogs.choosePhotos(TEXTS.text("lens-calibration-action.open-four-to-eight-photos"));
         if (!files.isEmpty()) {
             notifier.accept("");
             tasks.submit(
-                    "Opening the photos", () -> files.stream().map(Photo::read).toList(), this::calibrate);
+                    TEXTS.text("lens-calibration-action.opening-the-photos"),
+                    () -> files.stream().map(Photo::read).toList(),
+                    this::calibrate);
         }
     }
 
@@ -49,11 +53,13 @@ public final class LensCalibrationAction {
         boolean named = photos.get(0).camera().isPresent();
         Optional<String> name = named
                 ? Optional.empty()
-                : dialogs.askText("Measure a phone's lens", "The photos do not say which phone took them. Its name:");
+                : dialogs.askText(
+                        TEXTS.text("lens-calibration-action.measure-a-phone-s-lens"),
+                        TEXTS.text("lens-calibration-action.the-photos-do-not-say"));
         if (named || name.isPresent()) {
             Job job = model.job();
             tasks.submit(
-                    "Measuring the lens",
+                    TEXTS.text("lens-calibration-action.measuring-the-lens"),
                     () -> {
                         CalibratedLens lens =
                                 LensCalibration.of(photos, name, job.settings().sheetScale());
@@ -69,17 +75,16 @@ public final class LensCalibrationAction {
         if (matchesPhoto) {
             model.change(job -> job.withSettings(job.settings().withPhone(Optional.of(lens))));
         }
-        notifier.accept(String.format(
-                Locale.ROOT,
-                "%s: focal length %.2f mm in 35 mm terms, to %.2f %%, from %d photos. %s",
+        notifier.accept(TEXTS.text(
+                "lens-calibration-action.focal-length-mm-in-35",
                 lens.name(),
                 lens.focal35mm(),
                 196 * lens.errors().focal(),
                 lens.views(),
                 lens.camera().isEmpty()
-                        ? "Choose it under Knife for photos from this phone."
+                        ? TEXTS.text("lens-calibration-action.choose-it-under-knife-for")
                         : matchesPhoto
-                                ? "This photo is measured with it, and later ones from this phone will be."
-                                : "Later photos from this phone are measured with it."));
+                                ? TEXTS.text("lens-calibration-action.this-photo-is-measured-with")
+                                : TEXTS.text("lens-calibration-action.later-photos-from-this-phone")));
     }
 }

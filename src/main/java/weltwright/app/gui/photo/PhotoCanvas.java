@@ -21,6 +21,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
+import weltwright.message.Messages;
 import weltwright.trace.PhotoAssessment;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.wording.TraceWording;
@@ -30,6 +31,8 @@ import weltwright.wording.TraceWording;
  * by hand, its corners can be moved with the mouse or the keys; a magnifier shows the selected one.
  */
 public class PhotoCanvas extends DrawingCanvas {
+    private static final Messages TEXTS = Messages.of(PhotoCanvas.class);
+
     // Chosen by eye.
     private static final double FAR_NUDGE_PX = 10;
 
@@ -45,10 +48,8 @@ public class PhotoCanvas extends DrawingCanvas {
     public PhotoCanvas(JobModel model) {
         this.model = model;
         setName("photo drawing");
-        getAccessibleContext().setAccessibleName("The photo");
-        getAccessibleContext()
-                .setAccessibleDescription(
-                        "Where the ground is a rectangle: 1 to 4 take hold of a corner, the arrows move it.");
+        getAccessibleContext().setAccessibleName(TEXTS.text("photo-canvas.the-photo"));
+        getAccessibleContext().setAccessibleDescription(TEXTS.text("photo-canvas.where-the-ground-is-a"));
         for (int k = 0; k < 4; k++) {
             int corner = k;
             bindKey("pressed " + (k + 1), () -> select(Optional.of(corner)));
@@ -269,7 +270,7 @@ public class PhotoCanvas extends DrawingCanvas {
             setErrorMessage("");
             return Optional.of(moved);
         } catch (UserFacingException e) {
-            setErrorMessage("The four sides must not cross.");
+            setErrorMessage(TEXTS.text("photo-canvas.the-four-sides-must-not"));
             return Optional.empty();
         }
     }

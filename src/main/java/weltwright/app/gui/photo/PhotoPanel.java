@@ -14,6 +14,7 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.image.Photo;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Severity;
 import weltwright.trace.PhotoAssessment;
 import weltwright.units.MeasureUnit;
@@ -25,13 +26,15 @@ import weltwright.wording.TraceWording;
  * it better among the findings beneath.
  */
 public final class PhotoPanel extends JPanel {
+    private static final Messages TEXTS = Messages.of(PhotoPanel.class);
+
     private final JobModel model;
     private final FindingList findings;
     private final PhotoCanvas canvas;
     private final WrappedText questionText = new WrappedText();
     private final WrappedText adviceText = new WrappedText(ThemeColors::text);
     private final WrappedText hintText = new WrappedText(ThemeColors::secondaryText);
-    private final JButton backButton = new JButton("Back to the outline");
+    private final JButton backButton = new JButton(TEXTS.text("photo-panel.back-to-the-outline"));
     private DerivedValue.State<PhotoAssessment> assessment = new DerivedValue.State<>(Optional.empty(), "", false);
     private Optional<Photo> assessedPhoto = Optional.empty();
     private String toldElsewhere = "";
@@ -106,7 +109,7 @@ public final class PhotoPanel extends JPanel {
         adviceText.showText(
                 ready
                         ? describe(assessment.value().get(), model.unit())
-                        : assessment.computing() ? "Looking at the photo…" : "");
+                        : assessment.computing() ? TEXTS.text("photo-panel.looking-at-the-photo") : "");
         hintText.showText(hint());
         findings.set(Finding.Place.PHOTO, ready ? findings(assessment.value().get()) : List.of());
         backButton.setVisible(model.job().silhouette().isPresent());
@@ -115,9 +118,7 @@ public final class PhotoPanel extends JPanel {
 
     private String hint() {
         return model.job().settings().ground().asRectangle().isPresent()
-                ? "Pull the four corners to where the photo shows them: 1 to 2 is the width, 2 to 3 the height. Keys: 1 to"
-                        + " 4 take hold of a corner, the arrows move it by a pixel, with Shift by ten. Near is good"
-                        + " enough where straight edges run between them: those are found by themselves."
+                ? TEXTS.text("photo-panel.pull-the-four-corners-to")
                 : "";
     }
 
@@ -142,6 +143,6 @@ public final class PhotoPanel extends JPanel {
                 .map(note -> TraceWording.sentence(note, unit))
                 .orElse("");
         boolean good = assessment.question().isEmpty() && assessment.advice().isEmpty();
-        return good ? "The photo is good to trace. " + ground : ground;
+        return good ? TEXTS.text("photo-panel.the-photo-is-good-to", ground) : ground;
     }
 }

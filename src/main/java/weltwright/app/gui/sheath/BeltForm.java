@@ -13,6 +13,7 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.SheathSpec;
@@ -21,6 +22,8 @@ import weltwright.sheath.spec.StrapLeather;
 
 /** The form for the belt attachment and the carry position. */
 final class BeltForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(BeltForm.class);
+
     private static final double ROUNDING = 1e6; // per degree; coarser than the rounding error of the stored radians
 
     private final PictureChoice<BeltAttachment.Style> style = new PictureChoice<>(
@@ -28,10 +31,11 @@ final class BeltForm extends FormPanel {
             2,
             SheathForm.PICTURE_PX,
             List.of(
-                    new ComboBoxItem<>(BeltAttachment.Style.TAIL, "Tail of the back, folded down"),
-                    new ComboBoxItem<>(BeltAttachment.Style.RIVETED_STRAP, "Strap, riveted on"),
-                    new ComboBoxItem<>(BeltAttachment.Style.SEWN_STRAP, "Strap, sewn on"),
-                    new ComboBoxItem<>(BeltAttachment.Style.HANGING_RING, "Strap with a ring to hang from")));
+                    new ComboBoxItem<>(BeltAttachment.Style.TAIL, TEXTS.text("belt-form.tail-of-the-back-folded")),
+                    new ComboBoxItem<>(BeltAttachment.Style.RIVETED_STRAP, TEXTS.text("belt-form.strap-riveted-on")),
+                    new ComboBoxItem<>(BeltAttachment.Style.SEWN_STRAP, TEXTS.text("belt-form.strap-sewn-on")),
+                    new ComboBoxItem<>(
+                            BeltAttachment.Style.HANGING_RING, TEXTS.text("belt-form.strap-with-a-ring-to"))));
     private final ValidatedField<Double> width = FieldFactory.length(SpecFields.BELT_WIDTH, 1);
     private final ValidatedField<Double> thickness = FieldFactory.length(SpecFields.BELT_THICKNESS, 1);
     private final ValidatedField<Double> strapWidth =
@@ -40,28 +44,36 @@ final class BeltForm extends FormPanel {
             FieldFactory.optionalLength(SpecFields.BELT_STRAP_LEATHER, mm -> mm);
     private final JComboBox<ComboBoxItem<CarryPosition.Edge>> edge = ComboBoxItem.create(
             "edge looks",
-            new ComboBoxItem<>(CarryPosition.Edge.FORWARD, "Forward"),
-            new ComboBoxItem<>(CarryPosition.Edge.BACK, "Back"));
+            new ComboBoxItem<>(CarryPosition.Edge.FORWARD, TEXTS.text("belt-form.forward")),
+            new ComboBoxItem<>(CarryPosition.Edge.BACK, TEXTS.text("belt-form.back")));
     private final ValidatedField<Double> tilt = FieldFactory.numberWithUnit(SpecFields.TILT, "°", 0);
 
     BeltForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<CarryPosition> carry, TaskQueue drawing) {
         super("2 20 8 0");
         FormBinding<BeltAttachment> belt = sheath.nested(SheathSpec::belt, SheathSpec::withBelt);
-        addPictures("Belt loop", style, "What holds the sheath on the belt");
+        addPictures(TEXTS.text("belt-form.belt-loop"), style, TEXTS.text("belt-form.what-holds-the-sheath-on"));
         belt.bind(style, BeltAttachment::style, BeltAttachment::withStyle);
         ChoicePictures.install(style, model, drawing, SheathDesign.Input::of, SheathPictures::paintBelt);
-        addRow("Belt width", (char) 0, width, "Of the belt that must pass");
+        addRow(TEXTS.text("belt-form.belt-width"), (char) 0, width, TEXTS.text("belt-form.of-the-belt-that-must"));
         belt.bind(width, BeltAttachment::beltWidthMm, BeltAttachment::withBeltWidthMm);
-        addRow("Belt thickness", (char) 0, thickness, "Of that belt");
+        addRow(TEXTS.text("belt-form.belt-thickness"), (char) 0, thickness, TEXTS.text("belt-form.of-that-belt"));
         belt.bind(thickness, BeltAttachment::beltThicknessMm, BeltAttachment::withBeltThicknessMm);
         FormBinding<StrapLeather> strap = belt.nested(BeltAttachment::strap, BeltAttachment::withStrap);
-        addRow("Strap width", (char) 0, strapWidth, "Of the strap over the belt");
+        addRow(
+                TEXTS.text("belt-form.strap-width"),
+                (char) 0,
+                strapWidth,
+                TEXTS.text("belt-form.of-the-strap-over-the"));
         strap.bind(strapWidth, StrapLeather::widthMm, StrapLeather::withWidthMm);
-        addRow("Strap leather", (char) 0, strapLeather, "Thickness of its leather; empty: cut from the sheath's own");
+        addRow(
+                TEXTS.text("belt-form.strap-leather"),
+                (char) 0,
+                strapLeather,
+                TEXTS.text("belt-form.thickness-of-its-leather-empty"));
         strap.bind(strapLeather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
-        addRow("Edge looks", (char) 0, edge, "Where the knife's edge looks while the sheath is worn");
+        addRow(TEXTS.text("belt-form.edge-looks"), (char) 0, edge, TEXTS.text("belt-form.where-the-knife-s-edge"));
         carry.bind(edge, CarryPosition::edge, CarryPosition::withEdge);
-        addRow("Leans by", (char) 0, tilt, "How far the handle leans forward, in degrees; with a minus it leans back");
+        addRow(TEXTS.text("belt-form.leans-by"), (char) 0, tilt, TEXTS.text("belt-form.how-far-the-handle-leans"));
         carry.bind(tilt, BeltForm::degrees, (c, to) -> new CarryPosition(c.hand(), c.edge(), Math.toRadians(to)));
         // The tilt of a sheath that hangs from a ring is not fixed.
         model.subscribe(() -> setRowVisible(tilt, belt.current().style() != BeltAttachment.Style.HANGING_RING));
@@ -71,10 +83,14 @@ final class BeltForm extends FormPanel {
 
     String summary(SheathSpec spec) {
         double leans = spec.belt().style() == BeltAttachment.Style.HANGING_RING ? 0 : degrees(spec.carry());
-        return style.lowerCaseLabelOf(spec.belt().style()) + ", belt "
-                + unit().format(spec.belt().beltWidthMm())
-                + (leans == 0 ? "" : ", leans " + (leans > 0 ? "forward" : "back"))
-                + (spec.carry().edge() == CarryPosition.Edge.BACK ? ", edge back" : "");
+        return TEXTS.text(
+                "belt-form.belt",
+                style.lowerCaseLabelOf(spec.belt().style()),
+                unit().format(spec.belt().beltWidthMm()),
+                leans == 0
+                        ? ""
+                        : (leans > 0 ? TEXTS.text("belt-form.leans-forward") : TEXTS.text("belt-form.leans-back")),
+                spec.carry().edge() == CarryPosition.Edge.BACK ? TEXTS.text("belt-form.edge-back") : "");
     }
 
     private static double degrees(CarryPosition carry) {

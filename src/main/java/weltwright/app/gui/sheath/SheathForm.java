@@ -17,6 +17,7 @@ import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.Job;
 import weltwright.job.MakerDefaults;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.DrawHand;
 import weltwright.sheath.spec.GuardOpening;
@@ -27,6 +28,8 @@ import weltwright.sheath.spec.SpecFields;
 
 /** The form of the sheath stage: the main choices, and collapsible sections for all others. */
 public final class SheathForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(SheathForm.class);
+
     /** Width and height of the pictures; chosen by eye. */
     static final int PICTURE_PX = 96;
 
@@ -35,18 +38,19 @@ public final class SheathForm extends FormPanel {
             3,
             PICTURE_PX,
             List.of(
-                    new ComboBoxItem<>(SheathKind.FOLDED, "Folded round the spine"),
-                    new ComboBoxItem<>(SheathKind.PANELS, "Two panels, welt all round"),
-                    new ComboBoxItem<>(SheathKind.PANELS_EDGE_WELT, "Two panels, welt at edge")));
+                    new ComboBoxItem<>(SheathKind.FOLDED, TEXTS.text("sheath-form.folded-round-the-spine")),
+                    new ComboBoxItem<>(SheathKind.PANELS, TEXTS.text("sheath-form.two-panels-welt-all-round")),
+                    new ComboBoxItem<>(
+                            SheathKind.PANELS_EDGE_WELT, TEXTS.text("sheath-form.two-panels-welt-at-edge"))));
     private final JComboBox<ComboBoxItem<DrawHand>> hand = ComboBoxItem.create(
             "drawn with",
-            new ComboBoxItem<>(DrawHand.RIGHT, "Right hand"),
-            new ComboBoxItem<>(DrawHand.LEFT, "Left hand"));
+            new ComboBoxItem<>(DrawHand.RIGHT, TEXTS.text("sheath-form.right-hand")),
+            new ComboBoxItem<>(DrawHand.LEFT, TEXTS.text("sheath-form.left-hand")));
     private final ValidatedField<OptionalDouble> depth = FieldFactory.optionalLength(SpecFields.HANDLE_DEPTH, mm -> mm);
     private final JComboBox<ComboBoxItem<GuardOpening>> guard = ComboBoxItem.create(
             "guard opening",
-            new ComboBoxItem<>(GuardOpening.NONE, "Stays outside"),
-            new ComboBoxItem<>(GuardOpening.OPEN_SIDE, "Goes in, side left open"));
+            new ComboBoxItem<>(GuardOpening.NONE, TEXTS.text("sheath-form.stays-outside")),
+            new ComboBoxItem<>(GuardOpening.OPEN_SIDE, TEXTS.text("sheath-form.goes-in-side-left-open")));
     private final ValidatedField<Double> thickness = FieldFactory.length(SpecFields.LEATHER_THICKNESS, 1);
     private final ValidatedField<Double> ease = FieldFactory.length(SpecFields.EASE, 0);
 
@@ -56,50 +60,40 @@ public final class SheathForm extends FormPanel {
         FormBinding<SheathSpec> sheath = new FormBinding<>(model, Job::spec, Job::withSpec);
         FormBinding<CarryPosition> carry = sheath.nested(SheathSpec::carry, SheathSpec::withCarry);
         FormBinding<Leather> leather = sheath.nested(SheathSpec::leather, SheathSpec::withLeather);
-        addHeading("The sheath");
-        addPictures("Body", kind, "One folded piece with a welt along the edge, or two panels with a welt all round");
+        addHeading(TEXTS.text("sheath-form.the-sheath"));
+        addPictures(TEXTS.text("sheath-form.body"), kind, TEXTS.text("sheath-form.one-folded-piece-with-a"));
         sheath.bind(kind, SheathSpec::kind, SheathSpec::withKind);
         TaskQueue drawing = new TaskQueue(message -> {});
         ChoicePictures.install(kind, model, drawing, SheathDesign.Input::of, SheathPictures::paintKind);
-        addRow("Drawn with", 'D', hand, "The hand that draws the knife");
+        addRow(TEXTS.text("sheath-form.drawn-with"), 'D', hand, TEXTS.text("sheath-form.the-hand-that-draws-the"));
         carry.bind(hand, CarryPosition::hand, CarryPosition::withHand);
-        addRow(
-                "Handle held",
-                'N',
-                depth,
-                "How much of the handle the sheath holds; 0 seats the knife to its guard. Empty: as"
-                        + " the knife wants it, to its guard or a third of its handle");
+        addRow(TEXTS.text("sheath-form.handle-held"), 'N', depth, TEXTS.text("sheath-form.how-much-of-the-handle"));
         sheath.bind(
                 depth,
                 spec -> spec.depth().handleMm(),
                 (spec, mm) -> spec.withDepth(spec.depth().withHandleMm(mm)));
-        addRow(
-                "Guard",
-                (char) 0,
-                guard,
-                "A guard goes in where the sheath is left unsewn from the throat down past it; a strap round the handle"
-                        + " then holds the knife");
+        addRow(TEXTS.text("sheath-form.guard"), (char) 0, guard, TEXTS.text("sheath-form.a-guard-goes-in-where"));
         sheath.bind(
                 guard,
                 spec -> spec.depth().guard(),
                 (spec, to) -> spec.withDepth(spec.depth().withGuard(to)));
-        addRow("Leather", 'T', thickness, "Its thickness, such as 3 mm, 1/8 in or 7/8 oz");
+        addRow(TEXTS.text("sheath-form.leather"), 'T', thickness, TEXTS.text("sheath-form.its-thickness-such-as-3"));
         leather.bind(thickness, Leather::thicknessMm, Leather::withThicknessMm);
-        addRow("Ease", 'A', ease, "Air round the knife, so that it slides; less holds firmer");
+        addRow(TEXTS.text("sheath-form.ease"), 'A', ease, TEXTS.text("sheath-form.air-round-the-knife-so"));
         sheath.bind(ease, SheathSpec::easeMm, SheathSpec::withEaseMm);
-        addHeading("More choices");
+        addHeading(TEXTS.text("sheath-form.more-choices"));
         WeltForm welt = new WeltForm(sheath);
         StitchForm stitches = new StitchForm(sheath, maker);
         ThroatForm throat = new ThroatForm(model, sheath, drawing);
         BeltForm belt = new BeltForm(model, sheath, carry, drawing);
         StrapForm strap = new StrapForm(model, sheath, drawing);
         FittingForm fitting = new FittingForm(model, sheath, leather);
-        CollapsibleSection weltSection = addSection("Welt", 'W', welt);
-        CollapsibleSection stitchSection = addSection("Stitches", 'S', stitches);
-        CollapsibleSection throatSection = addSection("Throat and tip", 'O', throat);
-        CollapsibleSection beltSection = addSection("On the belt", 'L', belt);
-        CollapsibleSection strapSection = addSection("Strap round the handle", 'R', strap);
-        CollapsibleSection fittingSection = addSection("Leather round the knife", 'K', fitting);
+        CollapsibleSection weltSection = addSection(TEXTS.text("sheath-form.welt"), 'W', welt);
+        CollapsibleSection stitchSection = addSection(TEXTS.text("sheath-form.stitches"), 'S', stitches);
+        CollapsibleSection throatSection = addSection(TEXTS.text("sheath-form.throat-and-tip"), 'O', throat);
+        CollapsibleSection beltSection = addSection(TEXTS.text("sheath-form.on-the-belt"), 'L', belt);
+        CollapsibleSection strapSection = addSection(TEXTS.text("sheath-form.strap-round-the-handle"), 'R', strap);
+        CollapsibleSection fittingSection = addSection(TEXTS.text("sheath-form.leather-round-the-knife"), 'K', fitting);
         model.subscribe(() -> {
             SheathSpec spec = sheath.current();
             boolean guarded = model.job()

@@ -9,12 +9,15 @@ import weltwright.app.gui.form.FormBinding;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.job.MakerDefaults;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.sheath.spec.Stitching;
 
 /** The form for stitch length, margin and back-stitches. */
 final class StitchForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(StitchForm.class);
+
     private final ValidatedField<Double> pitch = FieldFactory.stitchPitch(4);
     private final ValidatedField<Double> margin = FieldFactory.length(SpecFields.STITCH_MARGIN, 1);
     private final JComboBox<ComboBoxItem<Integer>> back = ComboBoxItem.create("back-stitches");
@@ -23,17 +26,33 @@ final class StitchForm extends FormPanel {
         super("2 20 8 0");
         pitch.withChoices(() -> maker.get().pitchTexts());
         FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::withStitching);
-        addRow("Stitch length", (char) 0, pitch, "From hole to hole, as your iron has it: 4 mm, 5/32 in or 6 spi");
+        addRow(
+                TEXTS.text("stitch-form.stitch-length"),
+                (char) 0,
+                pitch,
+                TEXTS.text("stitch-form.from-hole-to-hole-as"));
         stitching.bind(pitch, Stitching::pitchMm, Stitching::withPitchMm);
-        addRow("From the edge", (char) 0, margin, "From the row of stitches to the outer edge");
+        addRow(
+                TEXTS.text("stitch-form.from-the-edge"),
+                (char) 0,
+                margin,
+                TEXTS.text("stitch-form.from-the-row-of-stitches"));
         stitching.bind(margin, Stitching::marginMm, Stitching::withMarginMm);
         IntStream.rangeClosed((int) SpecFields.BACK_STITCHES.least(), (int) SpecFields.BACK_STITCHES.greatest())
-                .forEach(n -> back.addItem(new ComboBoxItem<>(n, n == 0 ? "None" : Integer.toString(n))));
-        addRow("Back-stitches", (char) 0, back, "Sewn back over at either end of a seam, that it cannot come undone");
+                .forEach(n -> back.addItem(
+                        new ComboBoxItem<>(n, n == 0 ? TEXTS.text("stitch-form.none") : Integer.toString(n))));
+        addRow(
+                TEXTS.text("stitch-form.back-stitches"),
+                (char) 0,
+                back,
+                TEXTS.text("stitch-form.sewn-back-over-at-either"));
         stitching.bind(back, Stitching::backStitches, Stitching::withBackStitches);
     }
 
     String summary(Stitching stitching) {
-        return unit().format(stitching.pitchMm()) + " long, " + unit().format(stitching.marginMm()) + " from the edge";
+        return TEXTS.text(
+                "stitch-form.long-from-the-edge",
+                unit().format(stitching.pitchMm()),
+                unit().format(stitching.marginMm()));
     }
 }

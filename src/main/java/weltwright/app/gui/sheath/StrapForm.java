@@ -14,6 +14,7 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
@@ -21,7 +22,9 @@ import weltwright.sheath.spec.StrapLeather;
 
 /** The form for the strap round the handle. */
 final class StrapForm extends FormPanel {
-    private final JCheckBox present = new JCheckBox("A strap with a snap");
+    private static final Messages TEXTS = Messages.of(StrapForm.class);
+
+    private final JCheckBox present = new JCheckBox(TEXTS.text("strap-form.a-strap-with-a-snap"));
     private final ValidatedField<Double> height =
             FieldFactory.length(SpecFields.STRAP_HEIGHT, HandleStrap.USUAL.aboveThroatMm());
     private final PictureChoice<HandleStrap.Side> opens = new PictureChoice<>(
@@ -29,8 +32,8 @@ final class StrapForm extends FormPanel {
             2,
             SheathForm.PICTURE_PX,
             List.of(
-                    new ComboBoxItem<>(HandleStrap.Side.RIGHT, "On the right"),
-                    new ComboBoxItem<>(HandleStrap.Side.LEFT, "On the left")));
+                    new ComboBoxItem<>(HandleStrap.Side.RIGHT, TEXTS.text("strap-form.on-the-right")),
+                    new ComboBoxItem<>(HandleStrap.Side.LEFT, TEXTS.text("strap-form.on-the-left"))));
     private final ValidatedField<Double> allowance =
             FieldFactory.length(SpecFields.STRAP_ALLOWANCE, HandleStrap.USUAL.allowanceMm());
 
@@ -42,7 +45,7 @@ final class StrapForm extends FormPanel {
     StrapForm(JobModel model, FormBinding<SheathSpec> sheath, TaskQueue drawing) {
         super("2 20 8 0");
         present.setName("strap");
-        present.setToolTipText("Goes round the handle and keeps the knife in");
+        present.setToolTipText(TEXTS.text("strap-form.goes-round-the-handle-and"));
         addFullWidth(present);
         sheath.bind(
                 present,
@@ -50,17 +53,29 @@ final class StrapForm extends FormPanel {
                 (spec, wanted) -> spec.withStrap(wanted ? Optional.of(HandleStrap.USUAL) : Optional.empty()));
         FormBinding<HandleStrap> strap = sheath.nested(
                 spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
-        addRow("Above the throat", (char) 0, height, "From the throat to the middle of the strap");
+        addRow(
+                TEXTS.text("strap-form.above-the-throat"),
+                (char) 0,
+                height,
+                TEXTS.text("strap-form.from-the-throat-to-the"));
         strap.bind(height, HandleStrap::aboveThroatMm, HandleStrap::withAboveThroatMm);
-        addPictures("Opens", opens, "Where its loose end lies, seen from the face with the tip down");
+        addPictures(TEXTS.text("strap-form.opens"), opens, TEXTS.text("strap-form.where-its-loose-end-lies"));
         strap.bind(opens, HandleStrap::opens, HandleStrap::withOpens);
         ChoicePictures.install(opens, model, drawing, SheathDesign.Input::of, SheathPictures::paintStrap);
-        addRow("Allowance", (char) 0, allowance, "How much longer than leather pulled tight round the handle");
+        addRow(
+                TEXTS.text("strap-form.allowance"),
+                (char) 0,
+                allowance,
+                TEXTS.text("strap-form.how-much-longer-than-leather"));
         strap.bind(allowance, HandleStrap::allowanceMm, HandleStrap::withAllowanceMm);
         FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::withLeather);
-        addRow("Width", (char) 0, width, "Of the strap");
+        addRow(TEXTS.text("strap-form.width"), (char) 0, width, TEXTS.text("strap-form.of-the-strap"));
         cut.bind(width, StrapLeather::widthMm, StrapLeather::withWidthMm);
-        addRow("Leather", (char) 0, leather, "Thickness of its leather; empty: cut from the sheath's own");
+        addRow(
+                TEXTS.text("strap-form.leather"),
+                (char) 0,
+                leather,
+                TEXTS.text("strap-form.thickness-of-its-leather-empty"));
         cut.bind(leather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
         model.subscribe(() -> {
             boolean shown = sheath.current().strap().isPresent();
@@ -71,8 +86,10 @@ final class StrapForm extends FormPanel {
 
     String summary(SheathSpec spec) {
         return spec.strap()
-                .map(s -> unit().format(s.aboveThroatMm()) + " above the throat, opens "
-                        + opens.lowerCaseLabelOf(s.opens()))
+                .map(s -> TEXTS.text(
+                        "strap-form.above-the-throat-opens",
+                        unit().format(s.aboveThroatMm()),
+                        opens.lowerCaseLabelOf(s.opens())))
                 .orElse("none");
     }
 }

@@ -12,6 +12,7 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.SheathDesign;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.DrainHole;
 import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.SpecFields;
@@ -19,33 +20,41 @@ import weltwright.sheath.spec.Throat;
 
 /** The form for the throat and the drain hole. */
 final class ThroatForm extends FormPanel {
+    private static final Messages TEXTS = Messages.of(ThroatForm.class);
+
     private final PictureChoice<Throat.Shape> shape = new PictureChoice<>(
             "throat",
             2,
             SheathForm.PICTURE_PX,
             List.of(
-                    new ComboBoxItem<>(Throat.Shape.CURVED, "Hollowed in the face"),
-                    new ComboBoxItem<>(Throat.Shape.STRAIGHT, "Straight"),
-                    new ComboBoxItem<>(Throat.Shape.SLANTED_TO_EDGE, "Slanted, lower at the edge"),
-                    new ComboBoxItem<>(Throat.Shape.SLANTED_TO_SPINE, "Slanted, lower at the spine")));
+                    new ComboBoxItem<>(Throat.Shape.CURVED, TEXTS.text("throat-form.hollowed-in-the-face")),
+                    new ComboBoxItem<>(Throat.Shape.STRAIGHT, TEXTS.text("throat-form.straight")),
+                    new ComboBoxItem<>(
+                            Throat.Shape.SLANTED_TO_EDGE, TEXTS.text("throat-form.slanted-lower-at-the-edge")),
+                    new ComboBoxItem<>(
+                            Throat.Shape.SLANTED_TO_SPINE, TEXTS.text("throat-form.slanted-lower-at-the-spine"))));
     private final ValidatedField<Double> depth = FieldFactory.length(SpecFields.THROAT_DEPTH, 0);
-    private final JCheckBox eyelet = new JCheckBox("With an eyelet");
+    private final JCheckBox eyelet = new JCheckBox(TEXTS.text("throat-form.with-an-eyelet"));
     private final ValidatedField<Double> drain = FieldFactory.length(SpecFields.DRAIN_HOLE, 0);
 
     ThroatForm(JobModel model, FormBinding<SheathSpec> sheath, TaskQueue drawing) {
         super("2 20 8 0");
         FormBinding<Throat> throat = sheath.nested(SheathSpec::throat, SheathSpec::withThroat);
-        addPictures("Throat", shape, "How the open end is cut");
+        addPictures(TEXTS.text("throat-form.throat"), shape, TEXTS.text("throat-form.how-the-open-end-is"));
         throat.bind(shape, Throat::shape, Throat::withShape);
         ChoicePictures.install(shape, model, drawing, SheathDesign.Input::of, SheathPictures::paintThroat);
-        addRow("Depth of the cut", (char) 0, depth, "How far down the hollow or the slant reaches");
+        addRow(
+                TEXTS.text("throat-form.depth-of-the-cut"),
+                (char) 0,
+                depth,
+                TEXTS.text("throat-form.how-far-down-the-hollow"));
         throat.bind(depth, Throat::depthMm, Throat::withDepthMm);
         FormBinding<DrainHole> hole = sheath.nested(SheathSpec::drain, SheathSpec::withDrain);
         eyelet.setName("drain eyelet");
-        eyelet.setToolTipText("The eyelet is taken from your hardware, and gives the hole its size");
-        addRow("Drain hole", (char) 0, drain, "Width of the hole at the tip that lets water out; 0 for none");
+        eyelet.setToolTipText(TEXTS.text("throat-form.the-eyelet-is-taken-from"));
+        addRow(TEXTS.text("throat-form.drain-hole"), (char) 0, drain, TEXTS.text("throat-form.width-of-the-hole-at"));
         hole.bind(drain, DrainHole::diameterMm, DrainHole::withDiameterMm);
-        addRow("Lined", (char) 0, eyelet, eyelet.getToolTipText());
+        addRow(TEXTS.text("throat-form.lined"), (char) 0, eyelet, eyelet.getToolTipText());
         hole.bind(eyelet, DrainHole::eyelet, DrainHole::withEyelet);
         model.subscribe(() -> {
             setRowVisible(depth, throat.current().shape() != Throat.Shape.STRAIGHT);
@@ -56,8 +65,10 @@ final class ThroatForm extends FormPanel {
     String summary(SheathSpec spec) {
         DrainHole hole = spec.drain();
         String drained = hole.eyelet()
-                ? "drain hole with an eyelet"
-                : hole.diameterMm() == 0 ? "no drain hole" : "drain hole " + unit().format(hole.diameterMm());
+                ? TEXTS.text("throat-form.drain-hole-with-an-eyelet")
+                : hole.diameterMm() == 0
+                        ? TEXTS.text("throat-form.no-drain-hole")
+                        : TEXTS.text("throat-form.drain-hole-2", unit().format(hole.diameterMm()));
         return shape.lowerCaseLabelOf(spec.throat().shape()) + ", " + drained;
     }
 }

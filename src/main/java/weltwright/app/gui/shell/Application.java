@@ -25,9 +25,12 @@ import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.RecentJobs;
 import weltwright.job.ShelvedJob;
+import weltwright.message.Messages;
 
 /** The windows of the program, one for each open job, and what they share. Used on the event thread only. */
 public final class Application {
+    private static final Messages TEXTS = Messages.of(Application.class);
+
     /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
     private static final String PREFERENCES = "weltwright/window";
 
@@ -126,7 +129,7 @@ public final class Application {
 
     /** Offers in a window to restore the work of each job that was not saved when its process ended. */
     public void offerRecovery(MainWindow window) {
-        window.runInBackground("Looking for unsaved work", openJobs::abandoned, found -> {
+        window.runInBackground(TEXTS.text("application.looking-for-unsaved-work"), openJobs::abandoned, found -> {
             for (AbandonedJob job : found) {
                 window.offerRecovery(job);
             }

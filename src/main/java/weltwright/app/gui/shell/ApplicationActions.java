@@ -70,64 +70,90 @@ final class ApplicationActions {
                 MESSAGES.text("phone.tip"),
                 () -> UploadDialog.show(window.frame(), jobFiles::openPhoto));
         openPhoto = new RunnableAction(
-                        "Open &photo…", "A photo of the knife on the reference sheet", jobFiles::choosePhoto)
+                        MESSAGES.text("application-actions.open-photo"),
+                        MESSAGES.text("application-actions.a-photo-of-the-knife"),
+                        jobFiles::choosePhoto)
                 .withShiftShortcut(KeyEvent.VK_O);
-        openJob = new RunnableAction("&Open job…", "A job that was saved before", jobFiles::chooseJob)
+        openJob = new RunnableAction(
+                        MESSAGES.text("application-actions.open-job"),
+                        MESSAGES.text("application-actions.a-job-that-was-saved"),
+                        jobFiles::chooseJob)
                 .withShortcut(KeyEvent.VK_O);
         saveSheet = new RunnableAction(
-                "Save reference &sheet…",
-                "The sheet to lay the knife on, as a PDF",
+                MESSAGES.text("application-actions.save-reference-sheet"),
+                MESSAGES.text("application-actions.the-sheet-to-lay-the"),
                 () -> page.get().output().saveSheet());
         printSheet = new RunnableAction(
-                "Print reference shee&t…",
-                "The sheet to lay the knife on",
+                MESSAGES.text("application-actions.print-reference-sheet"),
+                MESSAGES.text("application-actions.the-sheet-to-lay-the-2"),
                 () -> page.get().output().printSheet());
         savePdf = new RunnableAction(
-                        "Save pattern as P&DF…",
-                        "The pattern true to size",
+                        MESSAGES.text("application-actions.save-pattern-as-pdf"),
+                        MESSAGES.text("application-actions.the-pattern-true-to-size"),
                         () -> outputPattern(page.get(), OutputActions::savePdf))
                 .withShiftShortcut(KeyEvent.VK_S);
         saveSvg = new RunnableAction(
-                "Save pattern as SV&G…",
-                "For a cutting machine, in mm",
+                MESSAGES.text("application-actions.save-pattern-as-svg"),
+                MESSAGES.text("application-actions.for-a-cutting-machine-in"),
                 () -> outputPattern(page.get(), OutputActions::saveSvg));
         saveDxf = new RunnableAction(
-                "Save pattern as D&XF…",
-                "For a cutting machine or CAD, in mm",
+                MESSAGES.text("application-actions.save-pattern-as-dxf"),
+                MESSAGES.text("application-actions.for-a-cutting-machine-or"),
                 () -> outputPattern(page.get(), OutputActions::saveDxf));
         print = new RunnableAction(
-                        "Pr&int pattern…", "At actual size", () -> outputPattern(page.get(), OutputActions::print))
+                        MESSAGES.text("application-actions.print-pattern"),
+                        MESSAGES.text("application-actions.at-actual-size"),
+                        () -> outputPattern(page.get(), OutputActions::print))
                 .withShortcut(KeyEvent.VK_P);
-        printChosenPages =
-                new RunnableAction("Print", "", () -> outputPattern(page.get(), OutputActions::printChosenPages));
-        undo = new RunnableAction("&Undo", "Take back the last change", model::undo).withShortcut(KeyEvent.VK_Z);
-        redo = new RunnableAction("&Redo", "Do it again after all", model::redo).withShiftShortcut(KeyEvent.VK_Z);
+        printChosenPages = new RunnableAction(
+                MESSAGES.text("application-actions.print"),
+                "",
+                () -> outputPattern(page.get(), OutputActions::printChosenPages));
+        undo = new RunnableAction(
+                        MESSAGES.text("application-actions.undo"),
+                        MESSAGES.text("application-actions.take-back-the-last-change"),
+                        model::undo)
+                .withShortcut(KeyEvent.VK_Z);
+        redo = new RunnableAction(
+                        MESSAGES.text("application-actions.redo"),
+                        MESSAGES.text("application-actions.do-it-again-after-all"),
+                        model::redo)
+                .withShiftShortcut(KeyEvent.VK_Z);
         zoomIn = new RunnableAction(
-                        "Zoom &in",
-                        "See it larger; the wheel does the same",
+                        MESSAGES.text("application-actions.zoom-in"),
+                        MESSAGES.text("application-actions.see-it-larger-the-wheel"),
                         () -> page.get().activeCanvas().zoomIn())
                 .withShortcut(KeyEvent.VK_PLUS);
         zoomOut = new RunnableAction(
-                        "Zoom &out",
-                        "See more of it",
+                        MESSAGES.text("application-actions.zoom-out"),
+                        MESSAGES.text("application-actions.see-more-of-it"),
                         () -> page.get().activeCanvas().zoomOut())
                 .withShortcut(KeyEvent.VK_MINUS);
         fit = new RunnableAction(
-                        "&Fit to window",
-                        "See all of it",
+                        MESSAGES.text("application-actions.fit-to-window"),
+                        MESSAGES.text("application-actions.see-all-of-it"),
                         () -> page.get().activeCanvas().zoomToFit())
                 .withShortcut(KeyEvent.VK_0);
-        RunnableAction newJob =
-                new RunnableAction("&New job", "An empty job", jobFiles::newJob).withShortcut(KeyEvent.VK_N);
-        RunnableAction save = new RunnableAction("&Save job", "Photo, knife, sheath and notes in one file", () -> {
-                    window.commitFocusedField();
-                    jobFiles.save(() -> {});
-                })
+        RunnableAction newJob = new RunnableAction(
+                        MESSAGES.text("application-actions.new-job"),
+                        MESSAGES.text("application-actions.an-empty-job"),
+                        jobFiles::newJob)
+                .withShortcut(KeyEvent.VK_N);
+        RunnableAction save = new RunnableAction(
+                        MESSAGES.text("application-actions.save-job"),
+                        MESSAGES.text("application-actions.photo-knife-sheath-and-notes"),
+                        () -> {
+                            window.commitFocusedField();
+                            jobFiles.save(() -> {});
+                        })
                 .withShortcut(KeyEvent.VK_S);
-        RunnableAction saveAs = new RunnableAction("Save job &as…", "Under another name", () -> {
-            window.commitFocusedField();
-            jobFiles.saveAs(() -> {});
-        });
+        RunnableAction saveAs = new RunnableAction(
+                MESSAGES.text("application-actions.save-job-as"),
+                MESSAGES.text("application-actions.under-another-name"),
+                () -> {
+                    window.commitFocusedField();
+                    jobFiles.saveAs(() -> {});
+                });
         RunnableAction saveCopy = new RunnableAction(MESSAGES.text("save.copy"), MESSAGES.text("save.copy.tip"), () -> {
             window.commitFocusedField();
             jobFiles.saveCopy();
@@ -135,32 +161,46 @@ final class ApplicationActions {
         RunnableAction paste = new RunnableAction(
                         MESSAGES.text("paste"), MESSAGES.text("paste.tip"), jobFiles::pastePhoto)
                 .withShortcut(KeyEvent.VK_V);
-        RunnableAction quit =
-                new RunnableAction("&Quit", "Close the window", window::close).withShortcut(KeyEvent.VK_Q);
-        JMenu sheets = new JMenu("Save reference sheet");
+        RunnableAction quit = new RunnableAction(
+                        MESSAGES.text("application-actions.quit"),
+                        MESSAGES.text("application-actions.close-the-window"),
+                        window::close)
+                .withShortcut(KeyEvent.VK_Q);
+        JMenu sheets = new JMenu(MESSAGES.text("application-actions.save-reference-sheet-2"));
         sheets.setMnemonic('R');
         for (ReferenceSheet sheet : ReferenceSheet.values()) {
             sheets.add(new RunnableAction(
                     sheet.pageName() + "…",
-                    "To lay the knife on, as a PDF",
+                    MESSAGES.text("application-actions.to-lay-the-knife-on"),
                     () -> page.get().output().saveSheet(sheet)));
         }
-        JMenu file = menu("&File", home, newJob, openPhoto, fromPhone, openJob, null, save, saveAs, saveCopy, null);
+        JMenu file = menu(
+                MESSAGES.text("application-actions.file"),
+                home,
+                newJob,
+                openPhoto,
+                fromPhone,
+                openJob,
+                null,
+                save,
+                saveAs,
+                saveCopy,
+                null);
         file.add(sheets);
         RunnableAction measureLens = new RunnableAction(
-                "&Measure a phone's lens…",
-                "From four to eight photos of the bare sheet: later photos from that phone are measured better",
+                MESSAGES.text("application-actions.measure-a-phone-s-lens"),
+                MESSAGES.text("application-actions.from-four-to-eight-photos"),
                 () -> page.get().lensCalibration().choosePhotos());
         add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
-        menu("&Edit", undo, redo, null, paste, order, null, preferences);
-        JMenu view = menu("&View", zoomIn, zoomOut, fit, null);
+        menu(MESSAGES.text("application-actions.edit"), undo, redo, null, paste, order, null, preferences);
+        JMenu view = menu(MESSAGES.text("application-actions.view"), zoomIn, zoomOut, fit, null);
         addUnitItems(view, displayUnit);
         view.addSeparator();
         addThemeItems(view, kept);
         RunnableAction help = new RunnableAction(MESSAGES.text("help"), MESSAGES.text("help.tip"), window::showHelp)
                 .withKey(KeyEvent.VK_F1);
         menu(
-                "&Help",
+                MESSAGES.text("application-actions.help"),
                 help,
                 null,
                 new RunnableAction(
@@ -222,7 +262,10 @@ final class ApplicationActions {
         ButtonGroup group = new ButtonGroup();
         for (boolean inches : new boolean[] {false, true}) {
             JRadioButtonMenuItem item = new JRadioButtonMenuItem(
-                    inches ? "Sizes in inches" : "Sizes in mm", displayUnit.isInches() == inches);
+                    inches
+                            ? MESSAGES.text("application-actions.sizes-in-inches")
+                            : MESSAGES.text("application-actions.sizes-in-mm"),
+                    displayUnit.isInches() == inches);
             item.setMnemonic(inches ? 'H' : 'M');
             item.addActionListener(e -> displayUnit.setInches(inches));
             displayUnit.addListener(() -> item.setSelected(displayUnit.isInches() == inches));

@@ -4,9 +4,11 @@ import java.awt.Desktop;
 import java.io.IOException;
 import java.nio.file.Path;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /** Opens files by the programs that the desktop has for them. */
 public interface FileOpener {
+    Messages TEXTS = Messages.of(FileOpener.class);
 
     /** Returns whether the desktop opens files. */
     boolean isAvailable();
@@ -35,8 +37,10 @@ public interface FileOpener {
                     Desktop.getDesktop().open(file.toFile());
                 } catch (IOException | IllegalArgumentException e) {
                     throw new UserFacingException(
-                            "No program on this computer opens " + file.getFileName() + ".",
-                            "Open it from its folder, " + file.toAbsolutePath().getParent() + ".",
+                            TEXTS.text("file-opener.no-program-on-this-computer", file.getFileName()),
+                            TEXTS.text(
+                                    "file-opener.open-it-from-its-folder",
+                                    String.valueOf(file.toAbsolutePath().getParent())),
                             e);
                 }
             }

@@ -29,7 +29,7 @@ import weltwright.sheath.hardware.HardwareList;
 final class JobFileActions {
     private static final Messages MESSAGES = Messages.of(JobFileActions.class);
     private static final String EXTENSION = JobFile.EXTENSION.substring(1);
-    private static final String JOBS = "Jobs (*" + JobFile.EXTENSION + ")";
+    private static final String JOBS = MESSAGES.text("job-file-actions.jobs", JobFile.EXTENSION);
     private static final String BACKUP_EXTENSION = Backup.SUFFIX.substring(1);
 
     private final Application application;
@@ -70,11 +70,13 @@ final class JobFileActions {
     }
 
     void chooseJob() {
-        dialogs.chooseFile("Open a job", JOBS, EXTENSION, BACKUP_EXTENSION).ifPresent(this::open);
+        dialogs.chooseFile(MESSAGES.text("job-file-actions.open-a-job"), JOBS, EXTENSION, BACKUP_EXTENSION)
+                .ifPresent(this::open);
     }
 
     void choosePhoto() {
-        dialogs.choosePhoto("Open a photo of the knife").ifPresent(this::open);
+        dialogs.choosePhoto(MESSAGES.text("job-file-actions.open-a-photo-of-the"))
+                .ifPresent(this::open);
     }
 
     /** Opens a file: a job replaces the present one, a photo becomes its photo. */
@@ -85,7 +87,7 @@ final class JobFileActions {
             open.get().toFront();
             return;
         }
-        tasks.submit("Opening " + file.getFileName(), () -> read(file), this::apply);
+        tasks.submit(MESSAGES.text("job-file-actions.opening", file.getFileName()), () -> read(file), this::apply);
     }
 
     void save(Runnable continuation) {
@@ -93,7 +95,12 @@ final class JobFileActions {
     }
 
     void saveAs(Runnable continuation) {
-        dialogs.chooseSaveFile("Save the job", JobFile.suggestedName(model.job()), JOBS, EXTENSION, JobFile.KIND)
+        dialogs.chooseSaveFile(
+                        MESSAGES.text("job-file-actions.save-the-job"),
+                        JobFile.suggestedName(model.job()),
+                        JOBS,
+                        EXTENSION,
+                        JobFile.KIND)
                 .ifPresent(file -> save(FileVersion.of(file), continuation));
     }
 
@@ -102,9 +109,10 @@ final class JobFileActions {
         Job job = model.job();
         dialogs.chooseSaveFile(
                         MESSAGES.text("save.copy.title"), JobFile.suggestedName(job), JOBS, EXTENSION, JobFile.KIND)
-                .ifPresent(file -> tasks.submit("Saving a copy", () -> JobFile.write(job, file), version -> {
-                    notifier.accept(MESSAGES.text("save.copy.done"));
-                }));
+                .ifPresent(file -> tasks.submit(
+                        MESSAGES.text("job-file-actions.saving-a-copy"), () -> JobFile.write(job, file), version -> {
+                            notifier.accept(MESSAGES.text("save.copy.done"));
+                        }));
     }
 
     /** Takes a picture, or a file that was copied, from the clipboard. */
@@ -118,7 +126,7 @@ final class JobFileActions {
         ClipboardPhoto.image(clipboard)
                 .ifPresentOrElse(
                         image -> tasks.submit(
-                                "Reading the clipboard",
+                                MESSAGES.text("job-file-actions.reading-the-clipboard"),
                                 () -> ClipboardPhoto.photo(image, MESSAGES.text("paste.name")),
                                 this::openPhoto),
                         () -> notifier.accept(MESSAGES.text("paste.nothing")));
@@ -143,11 +151,15 @@ final class JobFileActions {
             continuation.run();
             return;
         }
-        Object[] answers = {"Save", "Do not save", "Cancel"};
+        Object[] answers = {
+            MESSAGES.text("job-file-actions.save"),
+            MESSAGES.text("job-file-actions.do-not-save"),
+            MESSAGES.text("job-file-actions.cancel")
+        };
         int answer = JOptionPane.showOptionDialog(
                 frame,
-                "This job has changes that are not saved. Save them?",
-                "Save the job?",
+                MESSAGES.text("job-file-actions.this-job-has-changes-that"),
+                MESSAGES.text("job-file-actions.save-the-job-2"),
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.QUESTION_MESSAGE,
                 null,
@@ -165,7 +177,7 @@ final class JobFileActions {
         Job job = model.job();
         Consumer<FileVersion> onSaved = model.savedCallback();
         tasks.submit(
-                "Saving the job",
+                MESSAGES.text("job-file-actions.saving-the-job"),
                 () -> {
                     try {
                         return new Saved(Optional.of(JobFile.write(job, before)), "");
@@ -190,20 +202,23 @@ final class JobFileActions {
     }
 
     private void confirmOverwriting(Path file, Runnable continuation) {
-        Object[] answers = {"Keep both", "Replace it", "Cancel"};
+        Object[] answers = {
+            MESSAGES.text("job-file-actions.keep-both"),
+            MESSAGES.text("job-file-actions.replace-it"),
+            MESSAGES.text("job-file-actions.cancel")
+        };
         int answer = JOptionPane.showOptionDialog(
                 frame,
-                file.getFileName()
-                        + " was changed by another program since it was opened here.\nKeep both, and save yours"
-                        + " under another name?",
-                "Keep both jobs?",
+                MESSAGES.text("job-file-actions.was-changed-by-another-program", file.getFileName()),
+                MESSAGES.text("job-file-actions.keep-both-jobs"),
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.WARNING_MESSAGE,
                 null,
                 answers,
                 answers[0]);
         if (answer == 0) {
-            dialogs.chooseSaveFileBeside(file, "Save the job", JOBS, EXTENSION, JobFile.KIND)
+            dialogs.chooseSaveFileBeside(
+                            file, MESSAGES.text("job-file-actions.save-the-job"), JOBS, EXTENSION, JobFile.KIND)
                     .ifPresent(freeFile -> save(FileVersion.of(freeFile), continuation));
         } else if (answer == 1) {
             save(FileVersion.of(file), continuation); // the replaced file becomes the backup

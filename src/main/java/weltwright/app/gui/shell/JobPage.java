@@ -47,6 +47,7 @@ import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.job.MakerDefaults;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.PhotoAssessment;
 import weltwright.units.MeasureUnit;
@@ -56,6 +57,8 @@ import weltwright.units.MeasureUnit;
  * left, the drawing that it changes at the right. Creates the panels of the stages and connects them.
  */
 final class JobPage extends JPanel {
+    private static final Messages TEXTS = Messages.of(JobPage.class);
+
     private final MainWindow window;
     private final Application application;
     private final JFrame frame;
@@ -172,21 +175,21 @@ final class JobPage extends JPanel {
         new DerivedValue<>(
                 model,
                 tasks,
-                "Opening the photo",
+                TEXTS.text("job-page.opening-the-photo"),
                 Job::photo,
                 BackgroundImage::asTaken,
                 state -> photoPanel.canvas().setBackgroundImage(state.value()));
         new DerivedValue<>(
                 model,
                 tasks,
-                "Turning the photo to be seen from above",
+                TEXTS.text("job-page.turning-the-photo-to-be"),
                 RectificationRequest::of,
                 RectificationRequest::image,
                 state -> outlinePanel.canvas().setBackgroundImage(state.value()));
         new DerivedValue<>(
                 model,
                 tasks,
-                "Looking at the photo",
+                TEXTS.text("job-page.looking-at-the-photo"),
                 PhotoAssessmentRequest::of,
                 PhotoAssessmentRequest::assess,
                 this::setAssessment);

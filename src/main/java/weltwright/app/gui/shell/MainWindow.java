@@ -46,11 +46,14 @@ import weltwright.job.AbandonedJob;
 import weltwright.job.Job;
 import weltwright.job.MakerDefaults;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.pattern.Pattern;
 
 /** A window with the start page and the page of one job; opens, closes and recovers that job. */
 public final class MainWindow {
+    private static final Messages TEXTS = Messages.of(MainWindow.class);
+
     private final Application application;
     private final JFrame frame = new JFrame("Weltwright");
     private final JobModel model;
@@ -253,7 +256,8 @@ public final class MainWindow {
                 application.displayUnit(),
                 application.makerDefaults(),
                 () -> application.windows().forEach(open -> open.page.ifPresent(JobPage::readPrinterPreferences)),
-                receiver -> runInBackground("Looking for printers", InstalledPrinters::find, receiver));
+                receiver -> runInBackground(
+                        TEXTS.text("main-window.looking-for-printers"), InstalledPrinters::find, receiver));
         application.windows().forEach(MainWindow::beginAnewIfEmpty);
     }
 
@@ -279,12 +283,12 @@ public final class MainWindow {
     void showHome() {
         page.ifPresent(JobPage::closeOrder);
         pages.showHome();
-        runInBackground("Looking for jobs", application::shelf, pages::setJobs);
+        runInBackground(TEXTS.text("main-window.looking-for-jobs"), application::shelf, pages::setJobs);
     }
 
     private void openSample(Sample sample) {
         runInBackground(
-                "Opening the sample",
+                TEXTS.text("main-window.opening-the-sample"),
                 () -> sample.job(LocalDate.now(ZoneId.systemDefault())),
                 job -> jobFiles.show(job, Optional.empty()));
     }
@@ -332,7 +336,7 @@ public final class MainWindow {
     }
 
     private void open(Runnable opening) {
-        tasks.submit("Opening the file", Executors.callable(opening), done -> {});
+        tasks.submit(TEXTS.text("main-window.opening-the-file"), Executors.callable(opening), done -> {});
     }
 
     private JPanel contentPane() {

@@ -10,12 +10,15 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.message.Messages;
 
 /**
  * What to do next, and a button for each of its actions: at the foot of the form and as wide, or in a row below the
  * drawing.
  */
 final class NextStepBar extends JPanel {
+    private static final Messages TEXTS = Messages.of(NextStepBar.class);
+
     private static final String ROW = "growx, hmin 34, wmin 0";
 
     private final WrappedText text = new WrappedText(ThemeColors::text);
@@ -29,7 +32,7 @@ final class NextStepBar extends JPanel {
         this.performer = performer;
         text.setName("next step");
         proposed.setName("onward");
-        proposed.setToolTipText("Ctrl Enter");
+        proposed.setToolTipText(TEXTS.text("next-step-bar.ctrl-enter"));
         proposed.putClientProperty("FlatLaf.style", "font: bold; minimumHeight: 34");
         proposed.addActionListener(e -> shown.action().ifPresent(performer));
         proposed.setVisible(false);

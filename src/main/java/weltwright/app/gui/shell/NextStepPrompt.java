@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import weltwright.app.gui.model.WorkflowStage;
 import weltwright.job.Job;
+import weltwright.message.Messages;
 
 /**
  * Tells the user what to do next, given the job and the selected stage.
@@ -12,21 +13,22 @@ import weltwright.job.Job;
  * @param actions of the buttons beside the text, the proposed one first; none where there is nothing to do but wait
  */
 record NextStepPrompt(String text, List<NextAction> actions) {
+    private static final Messages TEXTS = Messages.of(NextStepPrompt.class);
 
     /** The actions of the buttons. */
     enum NextAction {
-        OPEN_PHOTO("Open photo…"),
-        FIND_OUTLINE("Find the outline"),
-        GO_TO_KNIFE("To the knife"),
-        GO_TO_SHEATH("To the sheath"),
-        GO_TO_LEATHER("To the leather"),
-        GO_TO_PAPER("To the paper"),
-        SAVE_PDF("Save as PDF…"),
-        TYPE_THICKNESSES("Type them"),
-        MEND_ENTRY("Mend the entry"),
-        CHOOSE_GROUND("Choose the ground"),
-        SET_CORNERS("Set corners"),
-        OPEN_ANOTHER_PHOTO("Another photo…");
+        OPEN_PHOTO(TEXTS.text("next-step-prompt.open-photo")),
+        FIND_OUTLINE(TEXTS.text("next-step-prompt.find-the-outline")),
+        GO_TO_KNIFE(TEXTS.text("next-step-prompt.to-the-knife")),
+        GO_TO_SHEATH(TEXTS.text("next-step-prompt.to-the-sheath")),
+        GO_TO_LEATHER(TEXTS.text("next-step-prompt.to-the-leather")),
+        GO_TO_PAPER(TEXTS.text("next-step-prompt.to-the-paper")),
+        SAVE_PDF(TEXTS.text("next-step-prompt.save-as-pdf")),
+        TYPE_THICKNESSES(TEXTS.text("next-step-prompt.type-them")),
+        MEND_ENTRY(TEXTS.text("next-step-prompt.mend-the-entry")),
+        CHOOSE_GROUND(TEXTS.text("next-step-prompt.choose-the-ground")),
+        SET_CORNERS(TEXTS.text("next-step-prompt.set-corners")),
+        OPEN_ANOTHER_PHOTO(TEXTS.text("next-step-prompt.another-photo"));
 
         private final String label;
 
@@ -65,14 +67,11 @@ record NextStepPrompt(String text, List<NextAction> actions) {
             return prompt(now.entryError(), NextAction.MEND_ENTRY);
         }
         if (now.tracing()) {
-            return new NextStepPrompt("Finding the outline of the knife. This takes some seconds.", List.of());
+            return new NextStepPrompt(TEXTS.text("next-step-prompt.finding-the-outline-of-the"), List.of());
         }
         boolean empty = job.silhouette().isEmpty() && job.photo().isEmpty();
         if (empty) {
-            return prompt(
-                    "Begin with a photo: print the sheet, lay the knife on it, photograph it from straight above, and drop"
-                            + " the photo here.",
-                    NextAction.OPEN_PHOTO);
+            return prompt(TEXTS.text("next-step-prompt.begin-with-a-photo-print"), NextAction.OPEN_PHOTO);
         }
         if (!job.settings().isMeasured()) {
             return prompt(missing(job), NextAction.TYPE_THICKNESSES);
@@ -84,7 +83,7 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         }
         if (job.silhouette().isEmpty()) {
             return prompt(
-                    "Both thicknesses are typed: have the outline of the knife found. It takes some seconds.",
+                    TEXTS.text("next-step-prompt.both-thicknesses-are-typed-have"),
                     stage == WorkflowStage.KNIFE ? NextAction.FIND_OUTLINE : NextAction.GO_TO_KNIFE);
         }
         if (!now.patternError().isEmpty() && stage.compareTo(WorkflowStage.SHEATH) >= 0) {
@@ -94,31 +93,22 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         return switch (stage) {
             case KNIFE ->
                 prompt(
-                        (job.asksForEdge() ? "Look which side is the edge: the outline does not tell for sure. " : "")
-                                + describeWeakPlaces(job.unsure().size())
-                                + "Look along the whole outline; where it left the knife, redraw it. Pull the marks"
-                                + " where they belong. Red must run along the edge.",
+                        job.asksForEdge()
+                                ? TEXTS.text(
+                                        "next-step-prompt.look-which-side-is-the",
+                                        describeWeakPlaces(job.unsure().size()))
+                                : TEXTS.text(
+                                        "next-step-prompt.look-along-the-whole-outline",
+                                        describeWeakPlaces(job.unsure().size())),
                         NextAction.GO_TO_SHEATH);
             case SHEATH ->
                 new NextStepPrompt(
-                        "Choose the sheath: the pattern is drawn anew with each choice. Read the advice beneath it,"
-                                + " and see the knife come out in the test draw.",
+                        TEXTS.text("next-step-prompt.choose-the-sheath-the-pattern"),
                         List.of(NextAction.GO_TO_LEATHER, NextAction.GO_TO_PAPER));
             case LEATHER ->
-                prompt(
-                        "Choose the leather: the pieces are laid out on it as you watch. Or leave it, and print the"
-                                + " pattern.",
-                        NextAction.GO_TO_PAPER);
-            case PAPER ->
-                prompt(
-                        "Print, and measure the 50 mm square before you cut. If it is not 50 mm, type what it measures"
-                                + " and print again.",
-                        NextAction.SAVE_PDF);
-            case BENCH ->
-                new NextStepPrompt(
-                        "Tick each step off as it is done: the space bar, or a click on its box. F11 shows the work large"
-                                + " enough to read from the bench.",
-                        List.of());
+                prompt(TEXTS.text("next-step-prompt.choose-the-leather-the-pieces"), NextAction.GO_TO_PAPER);
+            case PAPER -> prompt(TEXTS.text("next-step-prompt.print-and-measure-the-50"), NextAction.SAVE_PDF);
+            case BENCH -> new NextStepPrompt(TEXTS.text("next-step-prompt.tick-each-step-off-as"), List.of());
         };
     }
 
@@ -127,17 +117,24 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         boolean handle = job.settings().handleThicknessMm().isEmpty();
         boolean spine = job.settings().spineThicknessMm().isEmpty();
         String what = handle && spine
-                ? "handle and spine with a caliper and type both"
-                : (handle ? "the handle" : "the spine") + " with a caliper and type its thickness";
-        return "Measure " + what + ": " + (job.silhouette().isEmpty() ? "the outline" : "the pattern") + " waits for "
-                + (handle && spine ? "them." : "it.");
+                ? TEXTS.text("next-step-prompt.handle-and-spine-with-a")
+                : (handle
+                        ? TEXTS.text("next-step-prompt.the-handle-with-a-caliper")
+                        : TEXTS.text("next-step-prompt.the-spine-with-a-caliper"));
+        return TEXTS.text(
+                "next-step-prompt.measure-waits-for",
+                what,
+                job.silhouette().isEmpty()
+                        ? TEXTS.text("next-step-prompt.the-outline")
+                        : TEXTS.text("next-step-prompt.the-pattern"),
+                handle && spine ? "them." : "it.");
     }
 
     private static String describeWeakPlaces(int left) {
         return switch (left) {
             case 0 -> "";
-            case 1 -> "At one place the photo's edge was weak: look there first. ";
-            default -> "At " + left + " places the photo's edge was weak: look there first. ";
+            case 1 -> TEXTS.text("next-step-prompt.at-one-place-the-photo");
+            default -> TEXTS.text("next-step-prompt.at-places-the-photo-s", left);
         };
     }
 

@@ -7,11 +7,14 @@ import javax.swing.JProgressBar;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.message.Messages;
 
 /**
  * Shows title and progress of the running task and a button that cancels it. Tasks shorter than a delay are not shown.
  */
 final class TaskProgressBar extends JPanel {
+    private static final Messages TEXTS = Messages.of(TaskProgressBar.class);
+
     /** Chosen by eye. */
     private static final int DELAY_MS = 350;
 
@@ -20,14 +23,14 @@ final class TaskProgressBar extends JPanel {
     private final TaskQueue tasks;
     private final JLabel title = new JLabel();
     private final JProgressBar bar = new JProgressBar(0, PER_MILLE);
-    private final JButton stopButton = new JButton("Stop");
+    private final JButton stopButton = new JButton(TEXTS.text("task-progress-bar.stop"));
     private final Timer delayTimer = new Timer(DELAY_MS, e -> setShown(true));
 
     TaskProgressBar(TaskQueue tasks) {
         super(new MigLayout("insets 0, gap 8", "[grow,fill,right][160!][]"));
         this.tasks = tasks;
         delayTimer.setRepeats(false);
-        bar.getAccessibleContext().setAccessibleName("Progress");
+        bar.getAccessibleContext().setAccessibleName(TEXTS.text("task-progress-bar.progress"));
         stopButton.setName("stop work");
         stopButton.addActionListener(
                 e -> tasks.pending().stream().findFirst().ifPresent(TaskQueue.SubmittedTask::cancel));

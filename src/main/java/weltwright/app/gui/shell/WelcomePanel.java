@@ -12,9 +12,12 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
+import weltwright.message.Messages;
 
 /** Shown in place of a drawing while the job is empty: the first three steps, with buttons. */
 final class WelcomePanel extends JPanel {
+    private static final Messages TEXTS = Messages.of(WelcomePanel.class);
+
     private static final float[] DASHES = {8, 6};
 
     WelcomePanel(Action saveSheet, Action printSheet, Action openPhoto, Action openJob) {
@@ -23,26 +26,23 @@ final class WelcomePanel extends JPanel {
                 "[40!][180:480:560,grow,fill]",
                 "push[]18[top]18[top]18[top]push"));
         setName("start page");
-        JLabel title = new JLabel("From a photo of the knife to a sheath pattern");
+        JLabel title = new JLabel(TEXTS.text("welcome-panel.from-a-photo-of-the"));
         title.putClientProperty("FlatLaf.styleClass", "h2");
         add(title, "span, wmin 0, gapbottom 10");
         addStep(
                 "1",
-                "Print the reference sheet, at actual size (100 %).",
-                "Measure its two bars with a ruler; they should be 100 mm each.",
+                TEXTS.text("welcome-panel.print-the-reference-sheet-at"),
+                TEXTS.text("welcome-panel.measure-its-two-bars-with"),
                 new JButton(saveSheet),
                 new JButton(printSheet));
         addStep(
                 "2",
-                "Lay the knife on it and take a photo.",
-                "From straight above, from as far away as fits: zoom in rather than go near. Even light, no flash. The"
-                        + " whole knife inside the frame. No printer? A cutting mat, squared paper or a blank sheet does"
-                        + " too.");
+                TEXTS.text("welcome-panel.lay-the-knife-on-it"),
+                TEXTS.text("welcome-panel.from-straight-above-from-as"));
         addStep(
                 "3",
-                "Drop the photo here.",
-                "As the camera took it, not cropped. Then measure the handle and the spine with a caliper: the window asks"
-                        + " for both.",
+                TEXTS.text("welcome-panel.drop-the-photo-here"),
+                TEXTS.text("welcome-panel.as-the-camera-took-it"),
                 new JButton(openPhoto),
                 new JButton(openJob));
     }

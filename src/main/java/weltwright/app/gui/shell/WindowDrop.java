@@ -22,13 +22,16 @@ import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.FileDropHandler;
+import weltwright.message.Messages;
 
 /**
  * Makes the whole window take dropped files, and shows it while one is dragged over it. Texts and tables, which would
  * take drops themselves and refuse files, leave them to the window; they take none of text in exchange.
  */
 final class WindowDrop {
-    private static final String TEXT = "Drop the photo, or a job, anywhere in this window";
+    private static final Messages TEXTS = Messages.of(WindowDrop.class);
+
+    private static final String TEXT = TEXTS.text("window-drop.drop-the-photo-or-a");
     private static final float[] DASHES = {10, 8};
 
     private WindowDrop() {}

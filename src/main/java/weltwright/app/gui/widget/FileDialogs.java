@@ -17,14 +17,17 @@ import weltwright.io.AtomicFile;
 import weltwright.io.Backup;
 import weltwright.io.FileKind;
 import weltwright.io.FileNames;
+import weltwright.message.Messages;
 
 /**
  * Modal dialogs for files, texts and choices. File dialogs begin in the folder that was used last for this kind of
  * file, else for any, which the preferences hold. Each method returns an empty result where the user cancels.
  */
 public final class FileDialogs {
+    private static final Messages TEXTS = Messages.of(FileDialogs.class);
+
     private static final String FOLDER = "folder";
-    private static final String PHOTOS = "Photos";
+    private static final String PHOTOS = TEXTS.text("file-dialogs.photos");
     private static final String[] PHOTO_EXTENSIONS = {
         "jpg", "jpeg", "png", "tif", "tiff", "bmp", "webp", "heic", "heif", "avif"
     };
@@ -144,13 +147,17 @@ public final class FileDialogs {
             AtomicFile.of(file, fileKind).check();
             return true;
         } catch (UserFacingException e) {
-            JOptionPane.showMessageDialog(parent, e.getMessage(), "Choose another name", JOptionPane.WARNING_MESSAGE);
+            JOptionPane.showMessageDialog(
+                    parent,
+                    e.getMessage(),
+                    TEXTS.text("file-dialogs.choose-another-name"),
+                    JOptionPane.WARNING_MESSAGE);
             return false;
         }
     }
 
     private boolean confirmReplace(Path file) {
-        Object[] answers = {"Replace it", "Choose another name"};
+        Object[] answers = {TEXTS.text("file-dialogs.replace-it"), TEXTS.text("file-dialogs.choose-another-name")};
         return JOptionPane.showOptionDialog(
                         parent,
                         "There is a file " + file.getFileName() + " already.",
@@ -187,7 +194,7 @@ public final class FileDialogs {
     }
 
     private static String folderKey(String extension) {
-        return FOLDER + " of " + extension;
+        return TEXTS.text("file-dialogs.of", FOLDER, extension);
     }
 
     static Path withExtension(Path file, String extension) {

@@ -8,9 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.TransferHandler;
+import weltwright.message.Messages;
 
 /** Opens a file that is dropped on a window. */
 public final class FileDropHandler extends TransferHandler {
+    private static final Messages TEXTS = Messages.of(FileDropHandler.class);
+
     private final transient Consumer<Path> fileOpener;
     private final transient Consumer<String> notifier;
 
@@ -32,13 +35,13 @@ public final class FileDropHandler extends TransferHandler {
         try {
             List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
             if (files.size() != 1) {
-                notifier.accept("Several files were dropped. Drop one at a time.");
+                notifier.accept(TEXTS.text("file-drop-handler.several-files-were-dropped-drop"));
                 return false;
             }
             fileOpener.accept(((File) files.get(0)).toPath());
             return true;
         } catch (UnsupportedFlavorException | IOException e) {
-            notifier.accept("What was dropped could not be read. Save the photo to a folder and drop it from there.");
+            notifier.accept(TEXTS.text("file-drop-handler.what-was-dropped-could-not"));
             return false;
         }
     }
