@@ -8,15 +8,20 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Runs the fuzz targets one after the other under Jazzer, a fuzzer that is guided by the coverage that it measures, and
- * prints how often each was executed. Arguments: seconds for each target, then, where not all are wanted, names of
- * targets. Ends with 1 where an input was found that a target fails on, or takes longer than five seconds with; it is
- * in {@code target/fuzz}, and belongs into the target's corpus once it is mended. Needs the Maven profile {@code fuzz}.
+ * Runs the fuzz targets under Jazzer, a fuzzer that is guided by the coverage that it measures, as many at a time as
+ * there are processors, and prints how often each was executed. Arguments: seconds for each target, then, where not all
+ * are wanted, names of targets. Ends with 1 where an input was found that a target fails on, or takes longer than five
+ * seconds with; it is in {@code target/fuzz}, and belongs into the target's corpus once it is mended. Needs the Maven
+ * profile {@code fuzz}.
  */
 public final class FuzzCampaign {
     private static final String DRIVER = "com.code_intelligence.jazzer.Jazzer";
@@ -39,29 +44,34 @@ public final class FuzzCampaign {
     private FuzzCampaign() {}
 
     /** Runs the campaign. */
-    public static void main(String[] args) throws IOException, InterruptedException {
+    public static void main(String[] args) throws ExecutionException, InterruptedException {
         int seconds = Integer.parseInt(args[0]);
         List<String> names = Arrays.asList(args).subList(1, args.length);
+        ExecutorService processors =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        List<Future<Run>> runs = FuzzTargets.ALL.stream()
+                .filter(target -> names.isEmpty() || names.contains(target.getSimpleName()))
+                .map(target -> processors.submit(() -> run(target, seconds)))
+                .toList();
+        processors.shutdown();
         long sum = 0;
-        boolean failed = false;
-        for (Class<?> target : FuzzTargets.ALL) {
-            if (names.isEmpty() || names.contains(target.getSimpleName())) {
-                Run run = run(target, seconds);
-                sum += run.executions();
-                failed |= run.exitCode() != 0;
-                System.out.printf(
-                        Locale.ROOT,
-                        "%-28s %,12d executions%s%n",
-                        target.getSimpleName(),
-                        run.executions(),
-                        run.exitCode() == 0 ? "" : ", FAILED: " + run.log());
-            }
+        boolean failed = runs.isEmpty();
+        for (Future<Run> each : runs) {
+            Run run = each.get();
+            sum += run.executions();
+            failed |= run.exitCode() != 0;
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-28s %,12d executions%s%n",
+                    run.target().getSimpleName(),
+                    run.executions(),
+                    run.exitCode() == 0 ? "" : ", FAILED: " + run.log());
         }
         System.out.printf(Locale.ROOT, "%-28s %,12d executions%n", "all", sum);
         System.exit(failed ? 1 : 0);
     }
 
-    private record Run(long executions, int exitCode, Path log) {}
+    private record Run(Class<?> target, long executions, int exitCode, Path log) {}
 
     private static Run run(Class<?> target, int seconds) throws IOException, InterruptedException {
         Path folder = FOLDER.resolve(target.getSimpleName());
@@ -99,7 +109,7 @@ public final class FuzzCampaign {
                 .waitFor();
         delete(temporary);
         Matcher executions = EXECUTIONS.matcher(Files.readString(log));
-        return new Run(executions.find() ? Long.parseLong(executions.group(1)) : 0, exitCode, log);
+        return new Run(target, executions.find() ? Long.parseLong(executions.group(1)) : 0, exitCode, log);
     }
 
     private static void delete(Path folder) throws IOException {

@@ -111,12 +111,14 @@ class JobFileTest {
         Outline outline = Outline.polygon(List.of(new Point(x, y), new Point(0, -5), new Point(9, 0)));
         Job job = Job.begin(LocalDate.of(2024, 5, 6))
                 .withSilhouette(new Silhouette(outline, TestJobs.silhouette().landmarks(), true));
-        Path temporary = Files.createTempFile("job", JobFile.EXTENSION);
+        Path ownFolder = Files.createTempDirectory("job"); // properties have no @TempDir
+        Path written = ownFolder.resolve("written.wwj");
         try {
-            JobFile.write(job, temporary);
-            assertThat(JobFile.read(temporary)).isEqualTo(job);
+            JobFile.write(job, written);
+            assertThat(JobFile.read(written)).isEqualTo(job);
         } finally {
-            Files.delete(temporary);
+            Files.deleteIfExists(written);
+            Files.delete(ownFolder);
         }
     }
 

@@ -100,17 +100,6 @@ class PaperPreviewTest extends MainWindowTestBase {
     }
 
     @Test
-    void tellsThatThereIsNoPrinterAndPrintsNothing() {
-        await(
-                "the search",
-                () -> execute(() -> !frame.textBox("no printer").text().contains("Looking")));
-        if (execute(() -> frame.comboBox("printer").target().getItemCount()) == 0) {
-            assertThat(frame.textBox("no printer").text()).contains("knows of no printer", "Save the PDF");
-            frame.button("print pages").requireDisabled();
-        }
-    }
-
-    @Test
     void tellsTheCorrectionOfThePrinter() {
         assertThat(frame.textBox("correction").text()).isEqualTo("The next print is not corrected.");
         type("width of the printed square", "49.5");

@@ -2,6 +2,7 @@ package weltwright.app.gui.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.awt.geom.Rectangle2D;
@@ -20,7 +21,11 @@ import javax.print.PrintService;
 import javax.print.StreamPrintServiceFactory;
 import javax.print.attribute.standard.MediaPrintableArea;
 import javax.print.attribute.standard.MediaSizeName;
+import javax.swing.Action;
+import javax.swing.JButton;
 import javax.swing.JPanel;
+import org.assertj.swing.core.BasicComponentFinder;
+import org.assertj.swing.core.ComponentFinder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.model.JobModel;
@@ -30,6 +35,8 @@ import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.app.gui.testing.VirtualDisplay;
 import weltwright.app.gui.widget.FileDialogs;
+import weltwright.app.gui.widget.RunnableAction;
+import weltwright.app.gui.widget.WrappedText;
 import weltwright.output.PaperSize;
 import weltwright.output.pdf.PdfPages;
 
@@ -117,42 +124,82 @@ class PrintingTest {
         }));
     }
 
+    @Test
+    void whereThereIsNoPrinterTheFormSaysSoAndPrintsNothing() {
+        Desk desk = execute(() -> desk(InstalledPrinters.NONE, PageChoice.PATTERN));
+        PaperForm form = execute(() -> {
+            Action none = new RunnableAction("", "", () -> {});
+            return new PaperForm(
+                    desk.paper(),
+                    none,
+                    none,
+                    none,
+                    new CutterForm(new CutterPreferences(new InMemoryPreferences()), none, none));
+        });
+        ComponentFinder finder = BasicComponentFinder.finderWithCurrentAwtHierarchy();
+        WrappedText told = finder.findByName(form, "no printer", WrappedText.class);
+        MainWindowTestBase.await(
+                "the search",
+                () -> execute(() -> desk.paper().printers().isPresent()
+                        && desk.paper().document().isPresent()
+                        && !desk.paper().isComputing()));
+        execute(() -> {
+            assertThat(told.getText()).contains("knows of no printer", "Save the PDF");
+            assertThat(finder.findByName(form, "print pages", JButton.class).isEnabled())
+                    .isFalse();
+            desk.output().printChosenPages();
+        });
+        assertThat(notices).isEmpty();
+    }
+
+    /** The print dialog looks for printers itself; where tests run there is commonly none. */
+    @Test
+    void whereThereIsNoPrinterThePrintDialogDoesNotOpen() {
+        assumeThat(InstalledPrinters.find().all()).isEmpty();
+        execute(() -> desk(InstalledPrinters.NONE, PageChoice.PATTERN).output().printSheet());
+        MainWindowTestBase.await("the notice", () -> execute(() -> !notices.isEmpty()));
+        assertThat(notices).singleElement().asString().contains("knows of no printer", "Save the PDF");
+    }
+
+    /** The pages of a job, and what prints them. */
+    private record Desk(PaperModel paper, OutputActions output) {}
+
     private PaperModel print(PrintService printer, PageChoice choice) {
-        PaperModel made = execute(() -> {
-            JobModel model = new JobModel(OutlinedJobs.outlined());
-            PrinterPreferences preferences = new PrinterPreferences(new InMemoryPreferences());
-            preferences.setPaper(PaperSize.A4);
-            TaskQueue tasks = new TaskQueue(notices::add);
-            Optional<weltwright.sheath.pattern.Pattern> pattern =
-                    Optional.of(model.job().pattern());
-            PaperModel paper = new PaperModel(
-                    model,
-                    () -> pattern,
-                    preferences,
-                    () -> new InstalledPrinters(List.of(printer), Optional.empty()),
-                    tasks);
-            paper.setChoice(choice);
-            paper.show();
-            OutputActions output = new OutputActions(
-                    model,
-                    () -> pattern,
-                    paper,
-                    preferences,
-                    new CutterPreferences(new InMemoryPreferences()),
-                    tasks,
-                    new FileDialogs(new JPanel(), new InMemoryPreferences()),
-                    notices::add,
-                    (message, file) -> notices.add(message + Path.of("")));
+        return execute(() -> {
+            Desk desk = desk(new InstalledPrinters(List.of(printer), Optional.empty()), choice);
+            PaperModel paper = desk.paper();
             boolean[] begun = new boolean[1];
             paper.addListener(() -> {
                 if (!begun[0] && paper.printer().isPresent() && !paper.isComputing() && choice != PageChoice.ALL) {
                     begun[0] = true;
-                    output.printChosenPages();
+                    desk.output().printChosenPages();
                 }
             });
             return paper;
         });
-        return made;
+    }
+
+    private Desk desk(InstalledPrinters printers, PageChoice choice) {
+        JobModel model = new JobModel(OutlinedJobs.outlined());
+        PrinterPreferences preferences = new PrinterPreferences(new InMemoryPreferences());
+        preferences.setPaper(PaperSize.A4);
+        TaskQueue tasks = new TaskQueue(notices::add);
+        Optional<weltwright.sheath.pattern.Pattern> pattern =
+                Optional.of(model.job().pattern());
+        PaperModel paper = new PaperModel(model, () -> pattern, preferences, () -> printers, tasks);
+        paper.setChoice(choice);
+        paper.show();
+        OutputActions output = new OutputActions(
+                model,
+                () -> pattern,
+                paper,
+                preferences,
+                new CutterPreferences(new InMemoryPreferences()),
+                tasks,
+                new FileDialogs(new JPanel(), new InMemoryPreferences()),
+                notices::add,
+                (message, file) -> notices.add(message + Path.of("")));
+        return new Desk(paper, output);
     }
 
     private static PageThumbnail page(PdfPages.PageSize size, double freeMm) {

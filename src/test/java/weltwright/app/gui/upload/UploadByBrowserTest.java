@@ -20,7 +20,6 @@ import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.image.Photo;
 
@@ -33,8 +32,7 @@ class UploadByBrowserTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int TIMEOUT_S = 120;
 
-    /** What is left of the profile of a browser that was ended may still be written to. */
-    @TempDir(cleanup = CleanupMode.NEVER)
+    @TempDir
     private Path profile;
 
     private final BlockingQueue<JsonNode> answers = new LinkedBlockingQueue<>();
@@ -45,7 +43,7 @@ class UploadByBrowserTest {
         BlockingQueue<Photo> received = new LinkedBlockingQueue<>();
         try (UploadServer server =
                 UploadServer.start(InetAddress.getLoopbackAddress(), Duration.ofMinutes(5), received::add, () -> {})) {
-            Process chromium = new ProcessBuilder(
+            ProcessBuilder command = new ProcessBuilder(
                             "chromium",
                             "--headless=new",
                             "--no-sandbox",
@@ -56,8 +54,9 @@ class UploadByBrowserTest {
                             "--user-data-dir=" + profile,
                             "about:blank")
                     .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD);
+            command.environment().put("TMPDIR", profile.toString());
+            Process chromium = command.start();
             try {
                 WebSocket page = connect(chromium);
                 call(page, "Page.enable", JSON.createObjectNode());
@@ -82,6 +81,9 @@ class UploadByBrowserTest {
                             .at("/result/value")
                             .asText();
                 }
+                // A browser that is ended in another way may still write into its profile when that is deleted.
+                call(page, "Browser.close", JSON.createObjectNode());
+                assertThat(chromium.waitFor(TIMEOUT_S, TimeUnit.SECONDS)).isTrue();
             } finally {
                 chromium.descendants().forEach(ProcessHandle::destroyForcibly);
                 chromium.destroyForcibly().waitFor();
