@@ -14,7 +14,8 @@
 #   only when a function of theirs is called. InstalledLibrariesTest holds which functions the program calls.
 # - OpenBLAS, 37 MB for fast products of large matrices. OpenCV hands it products of 100 rows or more (the refinement of
 #   a homography does that); the reference BLAS of Debian does as well. It hands LAPACK only systems of 25 unknowns or
-#   more, and the program has none: LAPACK is left out.
+#   more, and the program has none: LAPACK is left out. Debian's BLAS and OpenCV call nothing in the Fortran libraries
+#   that OpenBLAS brings (nm --dynamic --undefined-only), so they are left out, too.
 # - JavaCPP, which unpacks the libraries: here they are unpacked already.
 set -euo pipefail
 here=$(cd "$(dirname "$0")/../.." && pwd)
@@ -35,11 +36,8 @@ mkdir -p "$work"/{natives,unpacked,input/lib,classes,resources}
 
 echo "Libraries"
 opencv=$(ls target/lib/opencv-*-linux-*.jar)
-openblas=$(ls target/lib/openblas-*-linux-*.jar)
 unzip -q "$opencv" 'org/bytedeco/*.so*' -d "$work/unpacked"
-unzip -q "$openblas" 'org/bytedeco/*/lib[gq]*.so*' -d "$work/unpacked"
-find "$work/unpacked" -name 'libopencv_java.so' -o -name 'libgfortran.so.*' -o -name 'libquadmath.so.*' \
-    | xargs -I{} cp {} "$work/natives"
+find "$work/unpacked" -name 'libopencv_java.so' -exec cp {} "$work/natives" \;
 for module in "${modules[@]}"; do
     find "$work/unpacked" -name "libopencv_$module.so.*" -exec cp {} "$work/natives" \;
 done
@@ -81,6 +79,7 @@ echo "Java"
 "$jdk/bin/jlink" --add-modules "$java_modules" --vm=server --compress=2 --strip-java-debug-attributes \
     --no-header-files --no-man-pages --output "$work/java"
 find "$work/java/bin" -type f ! -name java -delete
+find "$work/java/lib" -name '*.so' -exec strip --strip-unneeded {} + # symbols that only debuggers read, 4 MB
 
 echo "Image"
 # The options are those of native/weltwright.sh.

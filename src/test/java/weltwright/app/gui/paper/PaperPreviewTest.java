@@ -105,6 +105,11 @@ class PaperPreviewTest extends MainWindowTestBase {
         type("width of the printed square", "49.5");
         // 50 / 49.5 = 1.0101
         assertThat(frame.textBox("correction").text()).contains("1.0 % larger from side to side", "no larger from top");
+        // The guide: more than 1.5 mm off is "fit to page".
+        type("height of the printed square", "48.6");
+        assertThat(frame.textBox("correction").text()).doesNotContain("fit to page");
+        type("height of the printed square", "48.4");
+        assertThat(frame.textBox("correction").text()).contains("fit to page");
         type("height of the printed square", "48");
         // 50 / 48 = 1.0417: no printer is so far off
         assertThat(frame.textBox("correction").text()).contains("4.2 % larger from top", "fit to page");

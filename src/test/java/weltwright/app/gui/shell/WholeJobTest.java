@@ -19,20 +19,55 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.matcher.JButtonMatcher;
 import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.LongRun;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.theme.StateIcon;
+import weltwright.io.DefectLog;
+import weltwright.job.JobFile;
 
-/** The whole job from the start page to a saved PDF and the first step at the bench, by keyboard and by mouse. */
+/**
+ * The whole job from the start page to a saved PDF and the first step at the bench, by keyboard and by mouse. A long
+ * run is a day's work of 60 jobs.
+ */
 class WholeJobTest extends MainWindowTestBase {
     private static final Path PHOTO = Path.of("sample-images", "drop-point.jpg").toAbsolutePath();
 
     @TempDir
     private Path folder;
 
+    /** Each is begun on the start page of a window of its own. */
     @Test
-    void byKeyboardAlone() throws IOException {
+    void jobsByKeyboardAloneAndByMouseOneAfterAnotherLogNoDefect() throws IOException {
+        long loggedBytes = loggedBytes();
+        int jobs = LongRun.tries(2, 60);
+        for (int i = 1; i <= jobs; i++) {
+            Path pdf = folder.resolve(i + ".pdf");
+            Path file = folder.resolve(i + ".wwj");
+            if (i % 2 == 0) {
+                makeByKeyboardAlone(pdf);
+                press(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+                typeIntoChooser(file);
+                awaitSaved(file);
+                giveFocusBack();
+                press(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+            } else {
+                makeByMouse(pdf);
+                frame.menuItemWithPath("File", "Save job").click();
+                choose(file);
+                awaitSaved(file);
+                frame.menuItemWithPath("File", "New job").click();
+            }
+            assertHasPages(pdf);
+            assertThat(JobFile.read(file).workDone()).hasSize(1);
+            goOnInTheNewWindow();
+            assertThat(loggedBytes()).as("defects after %d jobs", i).isEqualTo(loggedBytes);
+        }
+    }
+
+    private void makeByKeyboardAlone(Path pdf) {
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_O);
         typeIntoChooser(PHOTO);
         await("the photo", () -> job().photo().isPresent());
@@ -56,23 +91,19 @@ class WholeJobTest extends MainWindowTestBase {
         awaitNextStep("Save as PDF…");
         awaitPattern();
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
-        Path pdf = folder.resolve("keys.pdf");
         typeIntoChooser(pdf);
         await("the PDF", () -> Files.exists(pdf));
-        assertHasPages(pdf);
 
         giveFocusBack();
         press(KeyEvent.VK_ALT, KeyEvent.VK_5);
-        JTable steps = robot.finder().findByName("work steps", JTable.class);
-        await("the steps", () -> execute(() -> steps.getRowCount() > 0));
+        awaitWorkSteps();
         awaitFocus("work steps");
         press(KeyEvent.VK_SPACE);
-        assertThat(job().workDone()).hasSize(1);
+        await("the tick", () -> job().workDone().size() == 1);
     }
 
     /** Only numbers and names are typed. */
-    @Test
-    void byMouse() throws IOException {
+    private void makeByMouse(Path pdf) {
         frame.button(JButtonMatcher.withText("New from a photo…")).click();
         choose(PHOTO);
         await("the photo", () -> job().photo().isPresent());
@@ -90,20 +121,50 @@ class WholeJobTest extends MainWindowTestBase {
         awaitNextStep("Save as PDF…");
         awaitPattern();
         frame.button("onward").click();
-        Path pdf = folder.resolve("mouse.pdf");
         choose(pdf);
         await("the PDF", () -> Files.exists(pdf));
-        assertHasPages(pdf);
         await(
                 "the tick at the paper",
                 () -> execute(() -> frame.toggleButton("stage Paper").target().getIcon()) == StateIcon.TICK);
 
         frame.toggleButton("stage Bench").click();
-        JTable steps = frame.table("work steps").target();
-        await("the steps", () -> execute(() -> steps.getRowCount() > 0));
+        JTable steps = awaitWorkSteps();
         Rectangle box = execute(() -> steps.getCellRect(0, 0, false));
         robot.click(steps, new Point(box.x + box.width / 2, box.y + 14), MouseButton.LEFT_BUTTON, 1);
         await("the tick", () -> job().workDone().size() == 1);
+    }
+
+    private JTable awaitWorkSteps() {
+        JTable steps = frame.table("work steps").target();
+        await("the steps", () -> execute(() -> steps.getRowCount() > 0));
+        return steps;
+    }
+
+    private void awaitSaved(Path file) {
+        await(
+                "the job's file",
+                () -> Files.exists(file) && execute(() -> !window.model().hasUnsavedChanges()));
+    }
+
+    /** Closes the window as its frame's button does, and goes on in the one that has opened beside it. */
+    private void goOnInTheNewWindow() {
+        await("the new window", () -> execute(() -> application.windows().size() == 2));
+        FrameFixture done = frame;
+        window = execute(() -> application.windows().stream()
+                .filter(each -> each != window)
+                .findFirst()
+                .orElseThrow());
+        frame = new FrameFixture(robot, window.frame());
+        done.close();
+        await(
+                "the old window to close",
+                () -> execute(() -> application.windows().size() == 1));
+        giveFocusBack();
+    }
+
+    private static long loggedBytes() throws IOException {
+        Path log = DefectLog.standard().file();
+        return Files.exists(log) ? Files.size(log) : 0;
     }
 
     private static void assertHasPages(Path pdf) throws IOException {

@@ -184,7 +184,7 @@ public abstract class MainWindowTestBase {
 
     /** Waits until the button for the next step shows a text. */
     public void awaitNextStep(String text) {
-        JButton onward = robot.finder().findByName("onward", JButton.class, false);
+        JButton onward = robot.finder().findByName(window.frame(), "onward", JButton.class, false);
         await("the button " + text, () -> execute(() -> onward.isShowing() && text.equals(onward.getText())));
     }
 
