@@ -163,9 +163,7 @@ final class HideCanvas extends PhotoCanvas {
                     tool.map(HideCanvas::color).orElse(Color.WHITE));
         }
         if (extent().isEmpty()) {
-            String text = messages.text("hide.canvas.empty");
-            g.setColor(ThemeColors.secondaryText());
-            g.drawString(text, (getWidth() - g.getFontMetrics().stringWidth(text)) / 2, getHeight() / 2);
+            AnnotationPainter.paintPlaceholder(g, messages.text("hide.canvas.empty"), getWidth(), getHeight());
         }
     }
 

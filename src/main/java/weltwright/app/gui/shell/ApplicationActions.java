@@ -30,7 +30,6 @@ final class ApplicationActions {
     final RunnableAction order;
     final RunnableAction newFromPhoto;
     final RunnableAction fromPhone;
-    final RunnableAction openPhoto;
     final RunnableAction openJob;
     final RunnableAction saveSheet;
     final RunnableAction printSheet;
@@ -69,7 +68,7 @@ final class ApplicationActions {
                 MESSAGES.text("phone"),
                 MESSAGES.text("phone.tip"),
                 () -> UploadDialog.show(window.frame(), jobFiles::openPhoto));
-        openPhoto = new RunnableAction(
+        RunnableAction openPhoto = new RunnableAction(
                         MESSAGES.text("application-actions.open-photo"),
                         MESSAGES.text("application-actions.a-photo-of-the-knife"),
                         jobFiles::choosePhoto)

@@ -3,7 +3,9 @@ package weltwright.app.gui.shell;
 import java.awt.CardLayout;
 import java.util.Optional;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.help.HelpWindow;
@@ -15,14 +17,15 @@ import weltwright.app.gui.pattern.PatternPanel;
 import weltwright.app.gui.photo.PhotoPanel;
 import weltwright.guide.GuidePage;
 import weltwright.job.Job;
+import weltwright.message.Messages;
 
 /**
- * The drawings beside the forms, one of which is visible: the first steps, the photo, the outline, the pattern, its
- * layout on leather, its pages, the work.
+ * The drawings beside the forms, one of which is visible: what to drop here first, the photo, the outline, the pattern,
+ * its layout on leather, its pages, the work.
  */
 final class DrawingCards extends JPanel {
     private enum Card {
-        FIRST_STEPS,
+        FIRST_STEP,
         PHOTO,
         OUTLINE,
         PATTERN,
@@ -38,10 +41,9 @@ final class DrawingCards extends JPanel {
     private final PaperPreview paper;
     private final BenchPanel bench;
     private transient Optional<HelpWindow> help = Optional.empty();
-    private Card visible = Card.FIRST_STEPS;
+    private Card visible = Card.FIRST_STEP;
 
     DrawingCards(
-            WelcomePanel firstSteps,
             PhotoPanel photo,
             OutlinePanel outline,
             PatternPanel pattern,
@@ -55,13 +57,21 @@ final class DrawingCards extends JPanel {
         this.leather = leather;
         this.paper = paper;
         this.bench = bench;
-        add(firstSteps, Card.FIRST_STEPS.name());
+        add(firstStep(), Card.FIRST_STEP.name());
         add(photo, Card.PHOTO.name());
         add(outline, Card.OUTLINE.name());
         add(pattern, Card.PATTERN.name());
         add(leather, Card.LEATHER.name());
         add(paper, Card.PAPER.name());
         add(bench, Card.BENCH.name());
+    }
+
+    private static JPanel firstStep() {
+        JPanel panel = new JPanel(new MigLayout("fill, insets 0", "[center]"));
+        panel.setName("first step");
+        panel.putClientProperty("FlatLaf.style", "background: $Weltwright.canvas");
+        panel.add(new JLabel(Messages.of(DrawingCards.class).text("photo.drop")));
+        return panel;
     }
 
     /**
@@ -76,7 +86,7 @@ final class DrawingCards extends JPanel {
 
     private static Card card(WorkflowStage stage, Job job, boolean photoRequested) {
         if (job.photo().isEmpty() && job.silhouette().isEmpty()) {
-            return Card.FIRST_STEPS;
+            return Card.FIRST_STEP;
         }
         boolean onlyPhoto =
                 job.silhouette().isEmpty() || (photoRequested && job.photo().isPresent());
@@ -99,7 +109,7 @@ final class DrawingCards extends JPanel {
 
     private GuidePage guidePage() {
         return switch (visible) {
-            case FIRST_STEPS -> GuidePage.WAY;
+            case FIRST_STEP -> GuidePage.WAY;
             case PHOTO -> GuidePage.PHOTO;
             case OUTLINE -> GuidePage.OUTLINE;
             case PATTERN -> GuidePage.SHEATH;

@@ -159,7 +159,6 @@ final class JobPage extends JPanel {
         forms.add(WorkflowStage.BENCH, benchPanel.createForm(dialogs));
         orderPopup.form().onRefusal(this::update);
         drawings = new DrawingCards(
-                new WelcomePanel(actions.saveSheet, actions.printSheet, actions.openPhoto, actions.openJob),
                 photoPanel,
                 outlinePanel,
                 patternPanel,

@@ -16,6 +16,8 @@ import java.util.Optional;
 import javax.swing.JList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.gui.drawing.DrawingCanvas;
+import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.job.Job;
@@ -140,5 +142,15 @@ class HomePageTest extends MainWindowTestBase {
         showHome();
         await("no card", () -> shownCustomers().isEmpty());
         assertThat(frame.textBox("no jobs").text()).contains("No jobs yet");
+    }
+
+    /** Else the start page would come as late as they. */
+    @Test
+    void formsAndDrawingsAreMadeWithTheFirstJob() {
+        assertThat(robot.finder().findAll(found -> found instanceof FormPanel || found instanceof DrawingCanvas))
+                .isEmpty();
+        open(OutlinedJobs.outlined());
+        assertThat(robot.finder().findAll(found -> found instanceof FormPanel || found instanceof DrawingCanvas))
+                .isNotEmpty();
     }
 }

@@ -40,7 +40,7 @@ class MainWindowTest extends MainWindowTestBase {
     void beginsOnTheStartPageAndShowsTheFirstStepsInAnEmptyJob() {
         frame.panel("home page").requireVisible();
         frame.menuItemWithPath("File", "New job").click();
-        frame.panel("start page").requireVisible();
+        frame.panel("first step").requireVisible();
         assertThat(frame.textBox("next step").text()).contains("print the sheet", "drop the photo here");
     }
 
