@@ -160,7 +160,7 @@ public final class SheathPlanPainter {
      */
     private Rectangle2D addLabel(String text, double x, double y, int down) {
         double height = g.getFontMetrics().getHeight() + 6;
-        double width = g.getFontMetrics().stringWidth(text) + 12;
+        double width = g.getFontMetrics().stringWidth(text) + 22;
         double left = Math.max(0, Math.min(x - 6, viewport.widthPx() - width));
         Rectangle2D plate = new Rectangle2D.Double(left, y, width, height);
         while (labels.stream().map(Label::plate).anyMatch(plate::intersects)) {
