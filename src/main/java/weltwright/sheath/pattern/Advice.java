@@ -14,7 +14,9 @@ import weltwright.sheath.spec.SheathKind;
 public sealed interface Advice {
 
     /** Returns its severity. */
-    Severity severity();
+    default Severity severity() {
+        return Severity.NOTE;
+    }
 
     /**
      * The thickness of the welt, compared with the blade.
@@ -43,12 +45,7 @@ public sealed interface Advice {
     }
 
     /** A double-edged blade is given a welt all round, though one along the edge was chosen. */
-    record WeltAllRound() implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record WeltAllRound() implements Advice {}
 
     /**
      * The knife is drawn in an arc.
@@ -56,12 +53,7 @@ public sealed interface Advice {
      * @param radiusMm of the arc
      * @param towards the side to which the handle moves
      */
-    record DrawnInArc(double radiusMm, Side towards) implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record DrawnInArc(double radiusMm, Side towards) implements Advice {}
 
     /**
      * The knife is drawn along a line at an angle to its axis.
@@ -69,12 +61,7 @@ public sealed interface Advice {
      * @param turnRad the angle; positive
      * @param towards the side to which the handle moves
      */
-    record DrawnAslant(double turnRad, Side towards) implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record DrawnAslant(double turnRad, Side towards) implements Advice {}
 
     /**
      * A stretch of the knife is narrower than what lies deeper and must pass it.
@@ -104,12 +91,7 @@ public sealed interface Advice {
     }
 
     /** The throat lies before the guard, which rests on it. */
-    record SeatedAtGuard() implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record SeatedAtGuard() implements Advice {}
 
     /**
      * The sheath takes in the guard, and is open for it from the throat down past it.
@@ -138,12 +120,7 @@ public sealed interface Advice {
     }
 
     /** A strap round the handle keeps the knife in. */
-    record HeldByStrap() implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record HeldByStrap() implements Advice {}
 
     /**
      * The handle is held by leather that is pushed open as the knife is drawn.
@@ -153,12 +130,7 @@ public sealed interface Advice {
      * @param openedMm by how much it is pushed open
      * @param giveMm by how much formed leather gives
      */
-    record HeldByForm(double handleMm, double gripMm, double openedMm, double giveMm) implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record HeldByForm(double handleMm, double gripMm, double openedMm, double giveMm) implements Advice {}
 
     /**
      * The handle is held by friction alone.
@@ -166,12 +138,7 @@ public sealed interface Advice {
      * @param handleMm how much of the handle is in the sheath
      * @param gripMm over how much of it the leather lies against it
      */
-    record HeldByFriction(double handleMm, double gripMm) implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record HeldByFriction(double handleMm, double gripMm) implements Advice {}
 
     /**
      * The sheath is so much wider than the handle in it that it does not hold it, and there is no strap.
@@ -203,24 +170,14 @@ public sealed interface Advice {
     }
 
     /** A sheath that hangs from a ring cannot be tilted. */
-    record TiltLeftOut() implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record TiltLeftOut() implements Advice {}
 
     /**
      * The spine falls far towards the point, and a folded sheath stays empty there beside its fold.
      *
      * @param byMm by how much it falls up to where the point begins
      */
-    record EmptyCorner(double byMm) implements Advice {
-        @Override
-        public Severity severity() {
-            return Severity.NOTE;
-        }
-    }
+    record EmptyCorner(double byMm) implements Advice {}
 
     /**
      * The holes of a seam are not at the pitch of the iron.
