@@ -47,6 +47,7 @@ public final class LabelPlacement {
     private static final double[] LETTER_DISTANCES_MM = {-3, 4, 5.5, 7.5, -4.5, 10, -6, -8};
 
     private static final double STEP_MM = 2;
+    private static final double ROUNDING_MM = 1e-9;
     /** Level and upright first; all of them read from the left or from below. */
     private static final double[] NAME_DIRECTIONS = {0, 90, 45, -44, 15, 30, 60, 75, -15, -30};
 
@@ -204,8 +205,10 @@ public final class LabelPlacement {
             if (turned.getWidth() > box.getWidth() || turned.getHeight() > box.getHeight()) {
                 continue;
             }
+            double inscribed = Math.min(label.widthMm(), label.heightMm()) / 2;
+            double least = Math.max(label.heightMm() / 2, inscribed + CLEAR * sizeMm - ROUNDING_MM);
             for (Candidate candidate : candidates) {
-                if (candidate.roomMm() < label.heightMm() / 2) {
+                if (candidate.roomMm() < least) {
                     break;
                 }
                 Label trial = label.movedTo(candidate.at());
@@ -254,7 +257,9 @@ public final class LabelPlacement {
             for (double y = reach.getMinY(); y <= reach.getMaxY(); y += STEP_MM / 2) {
                 Label there = label.movedTo(new Point(x, y));
                 double aside = there.centre().distance(middle) / 20;
-                if (aside >= least) {
+                // Between their boxes they are no farther apart than in truth, but for rounding.
+                double apart = there.box().getEnvelopeInternal().distance(near.getEnvelopeInternal());
+                if (aside + apart - ROUNDING_MM >= least) {
                     continue;
                 }
                 double far = aside + toNear.distance(there.box());
