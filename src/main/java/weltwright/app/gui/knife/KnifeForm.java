@@ -14,7 +14,6 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
-import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.job.OutlineAccuracy;
@@ -27,7 +26,6 @@ import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.MeasureUnit;
-import weltwright.units.PrintScale;
 import weltwright.wording.TraceWording;
 
 /** The form of the knife stage: measures of the knife, ground and camera of the photo, and the results of the trace. */
@@ -49,11 +47,7 @@ public final class KnifeForm extends FormPanel {
             .withExample(OptionalDouble.of(EXAMPLE.measuredSpineMm()));
     private final ValidatedField<Double> drop = FieldFactory.lengthOnCommit(JobFields.TIP_DROP, 1);
     private final GroundFields groundFields;
-    private final PhoneField phoneField;
-    private final ValidatedField<Double> barAcross = FieldFactory.printedLength(JobFields.SHEET_BAR_ACROSS, 1);
-    private final ValidatedField<Double> barDown = FieldFactory.printedLength(JobFields.SHEET_BAR_DOWN, 1);
-    private final ValidatedField<OptionalDouble> focal =
-            FieldFactory.optionalNumber(JobFields.FOCAL_35MM, OptionalDouble.empty());
+    private final SheetAndLensFields sheetAndLens;
     private final JButton confirmSideButton = new JButton(TEXTS.text("knife-form.red-runs-along-the-edge"));
     private final JToggleButton swapSidesButton = new JToggleButton(TEXTS.text("knife-form.the-other-side-is-the"));
     private final JButton guardButton = new JButton();
@@ -90,23 +84,7 @@ public final class KnifeForm extends FormPanel {
         addHeading(TEXTS.text("knife-form.how-it-lay"));
         groundFields = new GroundFields(model, this, showCorners);
         addRow(TEXTS.text("knife-form.tip-lower-by"), 'T', drop, TEXTS.text("knife-form.how-much-nearer-to-the"));
-        addRow(
-                TEXTS.text("knife-form.sheet-s-bar-across"),
-                'A',
-                barAcross,
-                TEXTS.text("knife-form.what-it-measures-on-the"));
-        addRow(
-                TEXTS.text("knife-form.sheet-s-bar-down"),
-                'B',
-                barDown,
-                TEXTS.text("knife-form.what-it-measures-on-the-printed-sheet"));
-        phoneField = new PhoneField(model, lensStore);
-        phoneField.addTo(this);
-        addRow(
-                TEXTS.text("knife-form.focal-length-35-mm"),
-                'L',
-                focal,
-                TEXTS.text("knife-form.only-where-the-photo-does"));
+        sheetAndLens = new SheetAndLensFields(model, this, groundFields, lensStore);
         addHeading(TEXTS.text("knife-form.what-the-photo-says"));
         addFullWidth(lengthsText);
         sideText.setName("side to look at");
@@ -135,7 +113,7 @@ public final class KnifeForm extends FormPanel {
         caliperFields.addTo(this);
         addHeading(TEXTS.text("knife-form.how-the-photo-was-read"));
         addFullWidth(notesText);
-        for (ValidatedField<?> field : new ValidatedField<?>[] {handle, spine, drop, barAcross, barDown, focal}) {
+        for (ValidatedField<?> field : new ValidatedField<?>[] {handle, spine, drop}) {
             field.onCommit(() -> model.change(
                     field.editSession(),
                     job -> job.withSettings(settings()).withTyped(field.name(), field.typedText())));
@@ -182,18 +160,11 @@ public final class KnifeForm extends FormPanel {
     }
 
     private TraceSettings settings() {
-        return new TraceSettings(
-                handle.value(),
-                spine.value(),
-                drop.value(),
-                focal.value(),
-                new PrintScale(barAcross.value() / ReferenceSheet.BAR_MM, barDown.value() / ReferenceSheet.BAR_MM),
-                model.job().settings().ground(),
-                model.job().settings().phone(),
-                model.job().settings().thickness(),
-                model.job().settings().handleSection(),
-                model.job().settings().doubleEdged(),
-                model.job().settings().marks());
+        return model.job()
+                .settings()
+                .withHandleThicknessMm(handle.value())
+                .withSpineThicknessMm(spine.value())
+                .withTipDropMm(drop.value());
     }
 
     private void update() {
@@ -202,13 +173,8 @@ public final class KnifeForm extends FormPanel {
         handle.setValue(settings.handleThicknessMm(), job.typedText(handle.name()));
         spine.setValue(settings.spineThicknessMm(), job.typedText(spine.name()));
         groundFields.update(job);
-        phoneField.update(job);
-        setRowVisible(barAcross, groundFields.mayBeSheet());
-        setRowVisible(barDown, groundFields.mayBeSheet());
+        sheetAndLens.update(job);
         drop.setValue(settings.tipDropMm(), job.typedText(drop.name()));
-        barAcross.setValue(settings.sheetScale().x() * ReferenceSheet.BAR_MM, job.typedText(barAcross.name()));
-        barDown.setValue(settings.sheetScale().y() * ReferenceSheet.BAR_MM, job.typedText(barDown.name()));
-        focal.setValue(settings.focal35mm());
         swapSidesButton.setEnabled(job.silhouette().isPresent());
         swapSidesButton.setSelected(job.silhouette().isPresent()
                 && job.trace().isPresent()

@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -19,6 +20,7 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.knife.GroundFields;
+import weltwright.app.gui.knife.SheetAndLensFields;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
@@ -68,6 +70,7 @@ final class HideDialog {
     private final FormPanel form = new FormPanel();
     private final StockFields fields;
     private final GroundFields ground;
+    private final SheetAndLensFields sheetAndLens;
     private final JCheckBox beyondGround;
     private final JCheckBox fleshUp;
     private final HideCanvas canvas;
@@ -109,6 +112,7 @@ final class HideDialog {
         fields = new StockFields(form, unit, Optional.empty());
         form.addFullWidth(button("choose hide photo", "hide.choose", this::choosePhoto));
         ground = new GroundFields(photoJob, form, canvas::requestFocusInWindow);
+        sheetAndLens = new SheetAndLensFields(photoJob, form, ground, lensStore);
         beyondGround = checkBox("beyond ground", "hide.beyond");
         fleshUp = checkBox("flesh up", "hide.flesh_up");
         fields.addName();
@@ -165,9 +169,9 @@ final class HideDialog {
         tools.add(takeBack, "gapleft 12");
         canvas.setPreferredSize(UIScale.scale(new Dimension(CANVAS_PX, HEIGHT_PX)));
         JScrollPane scroll = new JScrollPane(form);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         JPanel right = new JPanel(new WrappedTextLayout(
-                "insets 0 0 0 16, fill, wrap 1, hidemode 3", "[grow,fill]", "[][grow,fill][][][]"));
+                "insets 0 8 0 16, fill, wrap 1, hidemode 3", "[grow,fill]", "[][grow,fill][][][]"));
         right.add(tools, "wmin 0");
         right.add(canvas, "push, grow, wmin 0, hmin 0");
         right.add(progress, "h 6!");
@@ -226,6 +230,7 @@ final class HideDialog {
 
     private void update() {
         ground.update(photoJob.job());
+        sheetAndLens.update(photoJob.job());
         takeBack.setEnabled(canvas.hasMarks());
         trace.update();
     }

@@ -86,8 +86,10 @@ class HideDialogTest extends MainWindowTestBase {
     }
 
     @Test
-    void takesAnOutlineThatIsDrawnByHand() throws IOException {
+    void takesAnOutlineThatIsDrawnByHandAndATypedFocalLength() throws IOException {
         DialogFixture dialog = openDialog();
+        dialog.textBox("bar across the sheet").requireVisible();
+        dialog.textBox("focal length in 35 mm terms").enterText("28\n");
         drop(((JDialog) dialog.target()).getRootPane(), write(LeatherScene.OFFCUT_ON_MAT));
         dialog.comboBox("ground").selectItem("Ruled mat or paper");
         dialog.textBox("distance of the ground's lines").deleteText().enterText("10 mm\n");
