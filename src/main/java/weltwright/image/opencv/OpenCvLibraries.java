@@ -13,8 +13,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.jar.JarEntry;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,6 +39,13 @@ import weltwright.io.UserDirectory;
  * folder, and nothing is unpacked.
  */
 public final class OpenCvLibraries {
+    /**
+     * What glibc's loader says of a library that it does not find. What OpenCV needs beyond the libraries that come
+     * with it and with Java is GTK 2 and what that needs (ldd, of all libraries, on a Debian with nothing but a JDK).
+     */
+    private static final Pattern MISSING =
+            Pattern.compile("(lib(?:g[dt]k|glib|gobject|cairo)\\S*): cannot open shared");
+
     /** Size of the unpacked libraries, in megabytes. Measured on Linux, x86-64. */
     static final int UNPACKED_MB = 160;
 
@@ -202,11 +212,24 @@ public final class OpenCvLibraries {
         return crc.getValue();
     }
 
-    private static UserFacingException unusable(Path folder, Throwable cause) {
+    /** @param cause why the libraries could not be unpacked or loaded */
+    static UserFacingException unusable(Path folder, Throwable cause) {
         if (folder.toFile().getUsableSpace() < UNPACKED_MB * 1_000_000L) {
             return new UserFacingException(
                     "There is no room in " + folder + " to unpack OpenCV, which looks at photos.",
                     PrivateCacheDirectory.remedy("Make room for " + UNPACKED_MB + " MB there"),
+                    cause);
+        }
+        Optional<String> missing = Stream.iterate(cause, Objects::nonNull, Throwable::getCause)
+                .map(each -> MISSING.matcher(String.valueOf(each.getMessage())))
+                .filter(Matcher::find)
+                .map(found -> found.group(1))
+                .findFirst();
+        if (missing.isPresent()) {
+            return new UserFacingException(
+                    "OpenCV, which looks at photos, needs the library " + missing.get()
+                            + ", and this computer has none.",
+                    "Install GTK 2: in Debian and Ubuntu the package libgtk2.0-0.",
                     cause);
         }
         return new UserFacingException(

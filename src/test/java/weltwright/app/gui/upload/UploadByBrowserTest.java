@@ -1,10 +1,12 @@
 package weltwright.app.gui.upload;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.File;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.URI;
@@ -19,6 +21,8 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.image.Photo;
@@ -37,6 +41,14 @@ class UploadByBrowserTest {
 
     private final BlockingQueue<JsonNode> answers = new LinkedBlockingQueue<>();
     private int messages;
+
+    @BeforeEach
+    void needsABrowser() {
+        assumeTrue(
+                Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                        .anyMatch(folder -> Files.isExecutable(Path.of(folder, "chromium"))),
+                "There is no Chromium for this test. Install it (Debian: apt-get install chromium).");
+    }
 
     @Test
     void sendsAPhotoByThePagesButton() throws Exception {
