@@ -23,6 +23,7 @@ public record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
     private static final double SETTLED = 0.01;
 
     private static final int MOST_ITERATIONS = 20;
+    private static final int MOST_WIDTHS = 200;
 
     /** One piece and where it went. */
     public record Placed(Piece piece, Point shift, Rectangle2D box) {}
@@ -74,7 +75,8 @@ public record PieceRowLayout(List<Placed> placed, Rectangle2D extent) {
         double all =
                 pieces.stream().mapToDouble(p -> p.widthMm(pxPerMm) + GAP_MM).sum();
         PieceRowLayout best = within(pieces, widest, pxPerMm);
-        for (double width = widest; width < all + GAP_MM; width += GAP_MM) {
+        double step = Math.max(GAP_MM, (all - widest) / MOST_WIDTHS); // in a narrow view captions take kilometres
+        for (double width = widest; width < all + step; width += step) {
             PieceRowLayout rows = within(pieces, width, pxPerMm);
             if (rows.scale(view) > best.scale(view)) {
                 best = rows;

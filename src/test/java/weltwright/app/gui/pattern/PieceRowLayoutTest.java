@@ -23,8 +23,8 @@ class PieceRowLayoutTest {
     @Property(tries = 200)
     void laysOutPiecesWithinTheExtentWithoutOverlap(
             @ForAll("pieces") @Size(min = 1, max = 6) List<Piece> pieces,
-            @ForAll @IntRange(min = 300, max = 2000) int width,
-            @ForAll @IntRange(min = 300, max = 1200) int height) {
+            @ForAll @IntRange(min = 1, max = 2000) int width,
+            @ForAll @IntRange(min = 1, max = 1200) int height) {
         Dimension view = new Dimension(width, height);
         PieceRowLayout rows = PieceRowLayout.of(pieces, view, piece -> CAPTION);
         assertThat(rows.placed()).extracting(PieceRowLayout.Placed::piece).containsExactlyElementsOf(pieces);
