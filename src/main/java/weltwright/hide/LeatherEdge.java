@@ -26,7 +26,9 @@ record LeatherEdge(CameraView view, double topMm, double bottomMm) {
     private static final double STEP_PX = 2;
 
     private static final double ALONG_PX = 3;
-    private static final double FAINT_PX = 6;
+
+    /** Samples per pixel across an edge, so that its blur has a few of them. Chosen by eye. */
+    private static final double SAMPLES_PER_PX = 2;
 
     /** A rough contour's steps from pixel to pixel are smoothed by so many of its cells. Chosen by eye. */
     private static final double ROUGH_CELLS = 1;
@@ -38,7 +40,8 @@ record LeatherEdge(CameraView view, double topMm, double bottomMm) {
     Polyline located(DecodedPhoto photo, Polyline rough, double pxPerCell) {
         Polyline near = rough.smoothed(ROUGH_CELLS * pxPerCell, STEP_PX);
         for (double reach : new double[] {2 * pxPerCell + 1, LAST_REACH_PX}) {
-            List<EdgePoint> edge = new EdgeTracker(photo, blank(), 1, STEP_PX, reach, ALONG_PX, FAINT_PX).locate(near);
+            List<EdgePoint> edge =
+                    new EdgeTracker(photo, blank(), SAMPLES_PER_PX, STEP_PX, reach, ALONG_PX).locate(near);
             near = Polyline.closed(edge.stream().map(EdgePoint::pixel).toList());
         }
         return near;

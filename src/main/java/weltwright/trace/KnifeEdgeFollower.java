@@ -26,22 +26,28 @@ public final class KnifeEdgeFollower {
      * @param stepMm distance of the points along the edge
      * @param reachMm half the width of the band that is searched
      * @param alongMm standard deviation of the average along the edge
-     * @param steadyMm the same where the edge is faint
      */
-    private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm, double steadyMm) {}
+    private record Pass(double smoothMm, double stepMm, double reachMm, double alongMm) {}
 
     /**
      * The rough contour is off by up to a millimetre, and by two between printed lines; so the first pass searches a
      * wide band with much averaging, and the last a narrow one with points close enough to follow a step of the
      * outline. Chosen by eye.
      */
-    private static final List<Pass> PASSES = List.of(
-            new Pass(0, 0.32, 2.2, 0.45, 1.35),
-            new Pass(0.5, 0.32, 0.9, 0.24, 0.24),
-            new Pass(0.3, 0.16, 0.8, 0.16, 0.16));
+    private static final List<Pass> PASSES =
+            List.of(new Pass(0, 0.32, 2.2, 0.45), new Pass(0.5, 0.32, 0.9, 0.24), new Pass(0.3, 0.16, 0.8, 0.16));
 
     /** Distance of the points of the edge, in mm on the ground. */
     static final double STEP_MM = PASSES.get(PASSES.size() - 1).stepMm();
+
+    /**
+     * Samples per millimetre across the edge, so that a path's moves cost the same in coarse and in fine photos; chosen
+     * by eye.
+     */
+    private static final double SAMPLES_PER_MM = 14;
+
+    /** Least standard deviation of the average along the edge: that across it. */
+    private static final double LEAST_ALONG_PX = 1;
 
     /** Distance of the points of the smoothed rough contour; chosen by eye. */
     private static final double ROUGH_STEP_MM = 0.4;
@@ -116,11 +122,10 @@ public final class KnifeEdgeFollower {
             edge = new EdgeTracker(
                             picture,
                             ground,
-                            pxPerMm,
-                            pass.stepMm(),
-                            Math.min(pass.reachMm(), mostReachMm),
-                            pass.alongMm(),
-                            pass.steadyMm())
+                            SAMPLES_PER_MM / pxPerMm,
+                            pass.stepMm() * pxPerMm,
+                            Math.min(pass.reachMm(), mostReachMm) * pxPerMm,
+                            Math.max(LEAST_ALONG_PX, pass.alongMm() * pxPerMm))
                     .locate(near);
         }
         return edge;

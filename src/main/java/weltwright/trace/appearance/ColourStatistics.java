@@ -64,24 +64,6 @@ public record ColourStatistics(double[] sums) {
     }
 
     /**
-     * Returns the normal distribution with the mean and covariance of the colours.
-     *
-     * @param noise variance added to the brightness, in grey levels squared; keeps the covariance regular
-     */
-    public ColourDistribution distribution(double noise) {
-        double[] mean = mean();
-        double[][] covariance = new double[3][3];
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                covariance[i][j] = sums[PRODUCT[i][j]] / sums[0] - mean[i] * mean[j] + noise(i, j, noise);
-            }
-        }
-        SymmetricSystem system = new SymmetricSystem(covariance);
-        double[][] factor = system.lowerFactor();
-        return new ColourDistribution(mean, system.inverse(), Math.log(factor[0][0] * factor[1][1] * factor[2][2]));
-    }
-
-    /**
      * Returns the determinant of the covariance of the colours.
      *
      * @param noise variance added to the brightness, in grey levels squared

@@ -30,15 +30,6 @@ import weltwright.trace.outline.SilhouetteBuilder;
  * The result is in pixels; {@link SilhouetteBuilder} converts it to mm.
  */
 public final class EdgeTracker {
-    /** Samples per pixel across the edge, so that its blur has a few of them; chosen by eye. */
-    private static final double SAMPLES_PER_PX = 2;
-
-    /**
-     * Greatest number of samples per millimetre: the cost of a path's moves is per sample, and would rise in a fine
-     * photo. Chosen by eye.
-     */
-    private static final double MOST_PER_MM = 14;
-
     /** Gain of a sample on a drawn line by itself, in units of the greatest gain of an edge; chosen by eye. */
     private static final double DRAWN = 0.3;
 
@@ -73,32 +64,28 @@ public final class EdgeTracker {
     private final double stepPx;
     private final double reachPx;
     private final double alongPx;
-    private final double steadyPx;
 
     /**
      * Prepares the tracker.
      *
-     * @param pxPerMm pixels per millimetre at the edge
-     * @param stepMm distance of points along the contour
-     * @param reachMm half the width of the band
-     * @param alongMm standard deviation of the average along the edge, which reduces noise and rounds corners
-     * @param steadyMm standard deviation of the average where the edge is faint
+     * @param samplesPerPx samples per pixel across the edge; the cost of a path's moves is per sample
+     * @param stepPx distance of points along the contour
+     * @param reachPx half the width of the band
+     * @param alongPx standard deviation of the average along the edge, which reduces noise and rounds corners
      */
     public EdgeTracker(
             DecodedPhoto picture,
             GroundAppearance ground,
-            double pxPerMm,
-            double stepMm,
-            double reachMm,
-            double alongMm,
-            double steadyMm) {
+            double samplesPerPx,
+            double stepPx,
+            double reachPx,
+            double alongPx) {
         this.picture = picture;
         this.ground = ground;
-        samplesPerPx = Math.min(SAMPLES_PER_PX, MOST_PER_MM / pxPerMm);
-        stepPx = stepMm * pxPerMm;
-        reachPx = reachMm * pxPerMm;
-        alongPx = alongMm * pxPerMm;
-        steadyPx = steadyMm * pxPerMm;
+        this.samplesPerPx = samplesPerPx;
+        this.stepPx = stepPx;
+        this.reachPx = reachPx;
+        this.alongPx = alongPx;
     }
 
     /**
@@ -138,14 +125,13 @@ public final class EdgeTracker {
 
     private BandContrast contrast(EdgeBand band) {
         double alongRows = alongPx / stepPx;
-        double steadyRows = steadyPx / stepPx;
-        ParallelPair<GroundPrint[], BandColours> both = ParallelPair.of(
-                () -> band.print(ground), () -> new BandColours(picture, band, Math.max(alongRows, steadyRows)));
+        ParallelPair<GroundPrint[], BandColours> both =
+                ParallelPair.of(() -> band.print(ground), () -> new BandColours(picture, band, alongRows));
         GroundPrint[] print = both.first();
         try (BandColours colours = both.second()) {
             ParallelPair<float[], float[]> averages = ParallelPair.of(
                     // Not used on other grounds.
-                    () -> ground.isSteelGrey() ? colours.averagedBesideLines(print, steadyRows) : new float[0],
+                    () -> ground.isSteelGrey() ? colours.averagedBesideLines(print, alongRows) : new float[0],
                     () -> colours.averaged(alongRows));
             return BandContrast.of(averages.second(), averages.first(), print, band.rows(), samplesPerPx, ground);
         }

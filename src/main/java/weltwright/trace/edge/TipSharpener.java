@@ -15,7 +15,6 @@ import weltwright.trace.appearance.ColourStatistics;
  * The steps, at either end of the contour's length:
  *
  * <ol>
- *   <li>recover a tip that is cut off altogether ({@link TipRecovery});
  *   <li>intersect lines along both sides, a few millimetres back from the end;
  *   <li>sample the knife's colours just inside that end, and the ground's beside it;
  *   <li>where the mean colour between the end and the intersection is nearer to the knife's, by Fisher's discriminant,
@@ -93,13 +92,11 @@ public final class TipSharpener {
         int[] ends = ends(even.points());
         Point first = even.points().get(ends[0]);
         Point second = even.points().get(ends[1]);
-        return sharpen(sharpen(even, first, second), second, first);
+        return sharpen(sharpen(even, first), second);
     }
 
-    private Polyline sharpen(Polyline shortened, Point near, Point other) {
-        Polyline contour = TipRecovery.recover(picture, pxPerMm, shortened, near, other);
+    private Polyline sharpen(Polyline contour, Point end) {
         List<Point> points = contour.points();
-        Point end = contour.equals(shortened) ? near : points.get(points.size() - 1);
         int nearest = 0;
         for (int i = 1; i < points.size(); i++) {
             nearest = points.get(i).distance(end) < points.get(nearest).distance(end) ? i : nearest;

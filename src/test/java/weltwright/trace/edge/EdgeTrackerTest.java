@@ -102,7 +102,7 @@ class EdgeTrackerTest {
         MatOfByte file = new MatOfByte();
         Imgcodecs.imencode(".png", seen, file);
         try (DecodedPhoto picture = DecodedPhoto.decode(Photo.of("disc.png", file.toArray()))) {
-            return new EdgeTracker(picture, plain(steelGrey), 1, 2, 12, 2, 6).locate(rough);
+            return new EdgeTracker(picture, plain(steelGrey), 2, 2, 12, 2).locate(rough);
         } finally {
             seen.release();
             noise.release();
