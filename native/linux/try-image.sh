@@ -16,6 +16,16 @@ sh "$image/lib/app/archive.sh"
 [[ -s $image/lib/app/weltwright.jsa ]]
 grep -q 'Exec=.* %f' "$image"/lib/*.desktop
 grep -q 'pattern="\*\.wwj"' "$image"/lib/*MimeInfo.xml
+
+# A system without a desktop has no menus: xdg-utils fail there, and the installation must not.
+dpkg-deb --control "$package" "$root/control"
+mkdir "$root/no-desktop"
+for command in xdg-desktop-menu xdg-mime xdg-icon-resource; do
+    printf '#!/bin/sh\nexit 3\n' > "$root/no-desktop/$command"
+done
+printf '#!/bin/sh\n' > "$root/no-desktop/mkdir" # no folder of this system is made
+chmod +x "$root"/no-desktop/*
+PATH=$root/no-desktop:$PATH sh "$root/control/postinst" configure 2>/dev/null
 echo "Package $(($(stat -c %s "$package") / 1000000)) MB, installed $(($(du -sb "$image" | cut -f 1) / 1000000)) MB"
 
 # No Java but the image's own.
