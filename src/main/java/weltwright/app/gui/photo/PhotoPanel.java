@@ -136,13 +136,14 @@ public final class PhotoPanel extends JPanel {
         return new Finding(Finding.Place.PHOTO, severity, text, canvas::zoomToFit);
     }
 
-    /** One sentence: the first note, which names the ground, and whether the photo is good to trace. */
+    /** One sentence: that the photo is good to trace, or else what was found in it. Figures are among the findings. */
     private static String describe(PhotoAssessment assessment, MeasureUnit unit) {
-        String ground = assessment.notes().stream()
-                .findFirst()
-                .map(note -> TraceWording.sentence(note, unit))
-                .orElse("");
         boolean good = assessment.question().isEmpty() && assessment.advice().isEmpty();
-        return good ? TEXTS.text("photo-panel.the-photo-is-good-to", ground) : ground;
+        return good
+                ? TEXTS.text("photo-panel.the-photo-is-good-to")
+                : assessment.notes().stream()
+                        .findFirst()
+                        .map(note -> TraceWording.sentence(note, unit))
+                        .orElse("");
     }
 }

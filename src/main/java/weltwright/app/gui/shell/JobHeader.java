@@ -44,12 +44,11 @@ final class JobHeader extends JPanel {
         title.setMnemonic(KeyEvent.VK_UNDEFINED);
         title.putClientProperty("JButton.buttonType", "borderless");
         title.putClientProperty("FlatLaf.style", "font: $h3.font; margin: 2,8,2,8");
-        title.setToolTipText(MESSAGES.text("order.tip"));
         saved.setName("saved");
         saved.putClientProperty("FlatLaf.style", "foreground: $Weltwright.secondaryText");
         add(homeButton);
-        add(title, "wmin 80, shrinkprio 200, hmax 36");
-        add(saved, "wmin 0, shrinkprio 300, pushx, gapleft 8");
+        add(title, "wmin 80, shrinkprio 300, hmax 36");
+        add(saved, "wmin 0, wmax 260, shrinkprio 200, pushx, gapleft 8");
         others.forEach((icon, action) -> add(toolButton(icon, action)));
         model.subscribe(this::update);
     }
@@ -69,6 +68,7 @@ final class JobHeader extends JPanel {
             savedAt = LocalTime.now(ZoneId.systemDefault());
         }
         title.setText(owner());
+        title.setToolTipText(owner() + ": " + MESSAGES.text("order.tip"));
         saved.setText(savedText());
         saved.setToolTipText(model.file().map(Path::toString).orElse(null));
     }
