@@ -69,7 +69,7 @@ class PrintedLineEndsTest {
     void theEdgeIsFoundByThemAlone() {
         Polyline rough = circle(RADIUS_MM + 1.5, 360).map(p -> FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(p)));
         List<Double> off = new ArrayList<>();
-        for (EdgePoint point : new EdgeTracker(picture, ground(ends(1.5)), 1, 1, 13, 2, 6).locate(rough)) {
+        for (EdgePoint point : new EdgeTracker(picture, ground(ends(1.5)), 2, 1, 13, 2).locate(rough)) {
             Point at = FROM_ABOVE.view().intersection(point.pixel(), Plane.GROUND);
             if (SQUARES.offLine(at.x()) < LINE_HALF_MM != SQUARES.offLine(at.y()) < LINE_HALF_MM) {
                 off.add(at.norm() - RADIUS_MM);
