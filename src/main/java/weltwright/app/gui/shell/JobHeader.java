@@ -36,7 +36,7 @@ final class JobHeader extends JPanel {
      * @param others in their order, by the names of their icons
      */
     JobHeader(JobModel model, Action home, Action order, Map<String, Action> others) {
-        super(new MigLayout("insets 0 8 0 12, gap 4, hidemode 3", "", "[40!]"));
+        super(new MigLayout("insets 0 8 0 12, gap 4, hidemode 3", "[][shrinkprio 300][grow][]", "[40!]"));
         this.model = model;
         JButton homeButton = toolButton("home", home);
         title.setAction(order);
@@ -47,8 +47,8 @@ final class JobHeader extends JPanel {
         saved.setName("saved");
         saved.putClientProperty("FlatLaf.style", "foreground: $Weltwright.secondaryText");
         add(homeButton);
-        add(title, "wmin 80, shrinkprio 300, hmax 36");
-        add(saved, "wmin 0, wmax 260, shrinkprio 200, pushx, gapleft 8");
+        add(title, "wmin 80, hmax 36");
+        add(saved, "wmin 0, wmax 260, gapleft 8");
         others.forEach((icon, action) -> add(toolButton(icon, action)));
         model.subscribe(this::update);
     }
