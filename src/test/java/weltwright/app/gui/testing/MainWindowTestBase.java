@@ -24,6 +24,7 @@ import javax.swing.JFileChooser;
 import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
+import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
@@ -75,7 +76,7 @@ public abstract class MainWindowTestBase {
     void openWindow() {
         VirtualDisplay.assumeThere();
         FailOnThreadViolationRepaintManager.install();
-        robot = SynchronousRobot.withNewAwtHierarchy();
+        robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
             UIScale.setZoomFactor(zoomFactor());
             Theme.LIGHT.install();
