@@ -1,15 +1,12 @@
 package weltwright.trace.edge;
 
-import java.util.List;
 import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
-import org.opencv.core.Scalar;
 import org.opencv.core.Size;
 import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
 import weltwright.image.DecodedPhoto;
-import weltwright.trace.appearance.GroundPrint;
 
 /**
  * The colours of a photo along a band, for averaging along and across it. In a closed band averages run on from the
@@ -26,9 +23,6 @@ final class BandColours implements AutoCloseable {
      * Rows that an average needs to either side, in standard deviations: beyond lies 0.3 % of a normal distribution.
      */
     private static final double REACH_SIGMAS = 3;
-
-    /** Weight of a printed line's colour next to that of plain ground: counts only where no other is near; by eye. */
-    private static final double LINE_WEIGHT = 1e-3;
 
     private final EdgeBand band;
     private final int wrap;
@@ -75,52 +69,10 @@ final class BandColours implements AutoCloseable {
      */
     float[] averaged(double alongRows) {
         Mat averaged = new Mat();
-        blur(seen, averaged, alongRows);
+        Imgproc.GaussianBlur(seen, averaged, new Size(0, 0), ACROSS_SIGMA_PX * band.samplesPerPx(), alongRows);
         float[] values = values(averaged);
         averaged.release();
         return values;
-    }
-
-    /**
-     * Averages with Gaussian weights, without the samples on printed lines where there are others (normalised
-     * convolution: Knutsson and Westin 1993).
-     *
-     * @param print at each sample, row by row
-     * @param alongRows standard deviation along the band, in rows
-     */
-    float[] averagedBesideLines(GroundPrint[] print, double alongRows) {
-        Mat weight = besideLines(print);
-        Mat averaged = seen.mul(weight);
-        blur(averaged, averaged, alongRows);
-        blur(weight, weight, alongRows);
-        Core.divide(averaged, weight, averaged);
-        float[] values = values(averaged);
-        weight.release();
-        averaged.release();
-        return values;
-    }
-
-    /** Returns the weight of each sample, equal in all three channels. */
-    private Mat besideLines(GroundPrint[] print) {
-        int width = band.width();
-        Mat plain = new Mat(seen.rows(), width, CvType.CV_32F);
-        float[] row = new float[width];
-        for (int r = 0; r < plain.rows(); r++) {
-            int from = band.row(r - wrap) * width;
-            for (int k = 0; k < width; k++) {
-                row[k] = print[from + k] == GroundPrint.LINE ? 0 : 1;
-            }
-            plain.put(r, 0, row);
-        }
-        Mat weight = new Mat();
-        Core.merge(List.of(plain, plain, plain), weight);
-        Core.max(weight, Scalar.all(LINE_WEIGHT), weight);
-        plain.release();
-        return weight;
-    }
-
-    private void blur(Mat from, Mat to, double alongRows) {
-        Imgproc.GaussianBlur(from, to, new Size(0, 0), ACROSS_SIGMA_PX * band.samplesPerPx(), alongRows);
     }
 
     private float[] values(Mat colours) {

@@ -75,28 +75,22 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
      * Computes the contrast of a band.
      *
      * @param colour smoothed colour of each sample, row by row: blue, green, red, in grey levels
-     * @param plain colours without those of printed lines; used on a ground as grey as steel only
      * @param print on the ground at each sample
      * @param rows of the band; the last is followed by the first
      * @param samplesPerPx samples per pixel across the edge
      * @param ground on which the knife lies
      */
     static BandContrast of(
-            float[] colour,
-            float[] plain,
-            GroundPrint[] print,
-            int rows,
-            double samplesPerPx,
-            GroundAppearance ground) {
+            float[] colour, GroundPrint[] print, int rows, double samplesPerPx, GroundAppearance ground) {
         int width = print.length / rows;
         ChannelMixture steps = new ChannelMixture(colour, rows, width);
         double[] line = unit(ground.lineColour());
         boolean isRuled = dot(line, line) > 0;
         // On ruled paper the lines have a hue, too, which the path would follow.
         float[] hue = ground.isSteelGrey() && !isRuled
-                ? HueContrast.across(plain, rows, width, samplesPerPx)
+                ? HueContrast.across(colour, rows, width, samplesPerPx)
                 : new float[print.length];
-        double noise = ground.isSteelGrey() ? noise(plain, print, rows, width) : ColourStatistics.NOISE;
+        double noise = ground.isSteelGrey() ? noise(colour, print, rows, width) : ColourStatistics.NOISE;
         BandContrast band = new BandContrast(new float[print.length], colour, samplesPerPx);
         IntStream.range(0, rows).parallel().forEach(i -> {
             if (isNearBlack(print, i * width, width)) {
@@ -104,7 +98,7 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
             } else {
                 ChannelMixture.Mix mix = steps.mix(i, COLOUR_ROWS);
                 double clear = !ground.isSteelGrey() ? 1 : isRuled ? clearness(mix) : mix.differenceFromShade();
-                band.fillFromSteps(plain, i * width, width, print, mix.weights(), clear, noise, hue, line);
+                band.fillFromSteps(i * width, width, print, mix.weights(), clear, noise, hue, line);
             }
         });
         return band;
@@ -152,7 +146,6 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
 
     /** @param clear weight of case 1 against case 2, from 0 to 1 */
     private void fillFromSteps(
-            float[] plain,
             int row,
             int width,
             GroundPrint[] print,
@@ -169,10 +162,9 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
             double value = clear * Math.max(0, dot(onLine ? orthogonal : across, slope));
             if (clear < 1) {
                 int reach = Math.min(slopeReach, Math.min(k, width - 1 - k));
-                double[] step = minus(slope(plain, row + k, 1), slope(plain, row + k, reach), 1);
+                double[] step = minus(slope(colour, row + k, 1), slope(colour, row + k, reach), 1);
                 double chance = NOISE_STEP * (noise - ColourStatistics.NOISE);
-                double[] own = onLine ? minus(step, line, dot(step, line)) : step;
-                value += (1 - clear) * (Math.sqrt(Math.max(0, dot(own, own) - chance) / noise) + HUE * hue[row + k]);
+                value += (1 - clear) * (Math.sqrt(Math.max(0, dot(step, step) - chance) / noise) + HUE * hue[row + k]);
             }
             path[row + k] = (float) value;
         }

@@ -129,11 +129,7 @@ public final class EdgeTracker {
                 ParallelPair.of(() -> band.print(ground), () -> new BandColours(picture, band, alongRows));
         GroundPrint[] print = both.first();
         try (BandColours colours = both.second()) {
-            ParallelPair<float[], float[]> averages = ParallelPair.of(
-                    // Not used on other grounds.
-                    () -> ground.isSteelGrey() ? colours.averagedBesideLines(print, alongRows) : new float[0],
-                    () -> colours.averaged(alongRows));
-            return BandContrast.of(averages.second(), averages.first(), print, band.rows(), samplesPerPx, ground);
+            return BandContrast.of(colours.averaged(alongRows), print, band.rows(), samplesPerPx, ground);
         }
     }
 

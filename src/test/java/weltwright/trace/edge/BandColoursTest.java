@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import weltwright.camera.Plane;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.OverheadScene;
-import weltwright.trace.appearance.GroundPrint;
 
 /** A band along a straight line across even paper, which a dark printed line crosses. */
 class BandColoursTest {
@@ -18,29 +16,20 @@ class BandColoursTest {
     private static final OverheadScene FROM_ABOVE = new OverheadScene(5, 400, 200, 0.8);
 
     @Test
-    void averagesOverThePrintOrBesideIt() {
+    void averagesAlongTheBand() {
         EdgeBand band = EdgeBand.along(
                 Polyline.open(IntStream.range(0, 300)
                         .mapToObj(i -> new Point(50 + i, 100))
                         .toList()),
                 10,
                 1);
-        GroundPrint[] print = new GroundPrint[band.rows() * band.width()];
-        for (int i = 0; i < print.length; i++) {
-            int column = 50 + i / band.width();
-            Point at = FROM_ABOVE.view().intersection(new Point(column, 100), Plane.GROUND);
-            print[i] = Math.abs(at.x()) < 1.2 ? GroundPrint.LINE : GroundPrint.NONE;
-        }
         try (DecodedPhoto picture = FROM_ABOVE.picture(at -> OverheadScene.grey(Math.abs(at.x()) < 0.5 ? 60 : PAPER));
                 BandColours colours = new BandColours(picture, band, 6)) {
             float[] all = colours.averaged(6);
-            float[] beside = colours.averagedBesideLines(print, 6);
             int onLine = 150 * band.width() + 10;
             assertThat(all[3 * onLine]).as("on the line").isLessThan(150);
-            assertThat(beside[3 * onLine]).isCloseTo((float) PAPER, within(2f));
             int far = 30 * band.width() + 10;
             assertThat(all[3 * far]).isCloseTo((float) PAPER, within(2f));
-            assertThat(beside[3 * far]).isCloseTo(all[3 * far], within(0.1f));
         }
     }
 }
