@@ -157,4 +157,17 @@ class PolylineTest {
     private static void assertPoint(Point p, double x, double y) {
         assertThat(p.distance(new Point(x, y))).as("%s", p).isLessThan(1e-12);
     }
+
+    /** A chain that meets x = 0 at 5, 0 and 3, in this order. */
+    @Test
+    void crossingsAscend() {
+        Polyline chain = Polyline.open(List.of(
+                new Point(-1, 5),
+                new Point(1, 5),
+                new Point(1, 0),
+                new Point(-1, 0),
+                new Point(-1, 3),
+                new Point(1, 3)));
+        assertThat(chain.crossings(0)).containsExactly(0, 3, 5);
+    }
 }

@@ -135,4 +135,16 @@ class RegionTest {
         assertThat(square.boundary().points()).hasSize(80);
         assertThat(square.simplified(0.01).boundary().points()).hasSize(4);
     }
+
+    /** A bracket takes in 4 mm of a square's sides at one end, and 1 mm at the other; then the other way up. */
+    @Test
+    void ofSeveralPartsOfTheBoundaryTheLongestCounts() {
+        Region bracket =
+                Region.box(-1, 6, 11, 11).union(Region.box(-3, -3, -0.5, 11)).union(Region.box(-3, -3, 11, 1));
+        Region square = Region.box(0, 0, 10, 10);
+        assertThat(square.boundaryWithin(bracket).lengthMm()).isCloseTo(4 + 10 + 4, within(1e-9));
+        Region turned =
+                Region.box(-1, -1, 11, 4).union(Region.box(-3, -1, -0.5, 13)).union(Region.box(-3, 9, 11, 13));
+        assertThat(square.boundaryWithin(turned).lengthMm()).isCloseTo(4 + 10 + 4, within(1e-9));
+    }
 }
