@@ -98,11 +98,29 @@ public final class OutlineParallaxCorrection {
                     .handleSide(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
                     .times(outward.y() * outward.y());
         }
-        double spine = thickness.doubleEdged() ? 0 : p.y() > sides.middle(x) ? spineOnLeft : 1 - spineOnLeft;
+        double spine = spine(p.y() > sides.middle(x));
         double edgeMm = thickness.edgeThicknessMm() * taper(p.x());
         double moreMm = bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm;
         return ThicknessParallax.bladeSide(
                 edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across, alongTangent);
+    }
+
+    /** Returns the probability that one side is the spine. */
+    private double spine(boolean above) {
+        return thickness.doubleEdged() ? 0 : above ? spineOnLeft : 1 - spineOnLeft;
+    }
+
+    /**
+     * Returns the displacement, towards the butt, of a blade's end that stands proud of the handle: of a plate as thick
+     * as the spine or the edge.
+     *
+     * @param p the blade's corner there
+     * @param outward 1 on the side of positive y, −1 on the other
+     */
+    double bladeEndMm(Point p, double outward) {
+        double edgeMm = thickness.edgeThicknessMm();
+        double thickMm = edgeMm + spine(outward > 0) * (bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm);
+        return thickMm / 2 * Math.abs(lean(p).x());
     }
 
     /** Returns the displacement, towards the tip, of a handle's front that stands proud of the blade at a point. */

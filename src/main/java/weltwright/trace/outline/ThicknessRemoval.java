@@ -6,6 +6,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.knife.HandleFrontStep;
 import weltwright.knife.LandmarkProposal;
 
 /**
@@ -41,6 +42,7 @@ public final class ThicknessRemoval {
     private final Polyline along;
     private final OutlineParallaxCorrection parallax;
     private final double heelX;
+    private final LandmarkProposal proposal;
     private final Part[] parts;
     private final List<Point> normals;
     private final List<ThicknessParallax.Shift> shifts;
@@ -55,9 +57,10 @@ public final class ThicknessRemoval {
     ThicknessRemoval(Polyline along, LandmarkProposal proposal, OutlineParallaxCorrection parallax) {
         this.along = along;
         this.parallax = parallax;
+        this.proposal = proposal;
         heelX = along.points().get(proposal.heel()).x();
         normals = normals();
-        parts = parts(proposal);
+        parts = parts();
         shifts = IntStream.range(0, normals.size())
                 .mapToObj(i -> parallax.shift(along.points().get(i), normals.get(i)))
                 .toList();
@@ -95,13 +98,29 @@ public final class ThicknessRemoval {
             Point at = along.points().get(i);
             moved.add(
                     switch (parts[i]) {
-                        case STEP -> at.minus(new Point(parallax.frontMm(at), 0));
+                        case STEP -> at.minus(new Point(wallMm(i), 0));
                         case GUARD_BACK -> at.plus(new Point(parallax.guardBackMm(at), 0));
                         default -> at.plus(even.get(i));
                     });
         }
         double buttX = moved.stream().mapToDouble(Point::x).min().orElseThrow();
         return Polyline.closed(moved).map(p -> moveButt(p, buttX, buttExcessMm));
+    }
+
+    /**
+     * Returns the displacement, towards the tip, of a point of a step: of the handle's front, or of the blade's own end
+     * where the blade stands proud of the handle.
+     */
+    private double wallMm(int i) {
+        int n = along.points().size();
+        HandleFrontStep step =
+                proposal.steps().stream().filter(s -> s.has(i, n)).findFirst().orElseThrow();
+        Point onHandle = along.points().get(step.onHandle());
+        Point onBlade = along.points().get(step.onBlade());
+        double outward = Math.signum(normals.get(step.onBlade()).y());
+        return outward * onBlade.y() > outward * onHandle.y()
+                ? -parallax.bladeEndMm(onBlade, outward)
+                : parallax.frontMm(along.points().get(i));
     }
 
     /**
@@ -117,7 +136,7 @@ public final class ThicknessRemoval {
         return p.plus(new Point(excessMm * Math.max(0, Math.min(1, share)), 0));
     }
 
-    private Part[] parts(LandmarkProposal proposal) {
+    private Part[] parts() {
         List<Point> points = along.points();
         int n = points.size();
         double handleFrom = points.get(proposal.butt()).x() + BUTT_FADE_MM;
