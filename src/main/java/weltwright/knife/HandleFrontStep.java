@@ -74,6 +74,13 @@ public record HandleFrontStep(int onHandle, int onBlade) {
         return isStep ? Optional.of(bowed.in(ring, above)) : Optional.empty();
     }
 
+    /** Returns the step at x of a side between two distances from the axis. */
+    static HandleFrontStep at(Polyline ring, boolean above, double x, double handleMm, double bladeMm) {
+        double sign = above ? 1 : -1;
+        return new HandleFrontStep(
+                nearest(ring, new Point(x, sign * handleMm)), nearest(ring, new Point(x, sign * bladeMm)));
+    }
+
     /**
      * The greatest rise or fall of one side within a spread.
      *
@@ -115,10 +122,7 @@ public record HandleFrontStep(int onHandle, int onBlade) {
         }
 
         HandleFrontStep in(Polyline ring, boolean above) {
-            double sign = above ? 1 : -1;
-            return new HandleFrontStep(
-                    nearest(ring, new Point(middleX, sign * handleMm)),
-                    nearest(ring, new Point(middleX, sign * bladeMm)));
+            return at(ring, above, middleX, handleMm, bladeMm);
         }
 
         private static double middleX(

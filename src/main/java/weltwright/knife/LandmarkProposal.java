@@ -127,6 +127,8 @@ public record LandmarkProposal(
             HandleCorner corner = HandleCorner.find(sides, above, end);
             double search = STEP_SEARCH_MM + SEARCH_SIGMAS * corner.sigmaMm() + SEARCH_BOW * end.bowMm();
             return HandleFrontStep.find(ring, sides, above, corner.x(), search, end.bowMm())
+                    .or(() -> corner.jump()
+                            .map(jump -> HandleFrontStep.at(ring, above, jump.x(), jump.handleMm(), jump.bladeMm())))
                     .map(step -> new Start(step.onBlade(), Optional.of(step), STEP_SIGMA_MM))
                     .orElseGet(
                             () -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));

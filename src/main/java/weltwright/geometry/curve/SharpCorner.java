@@ -40,7 +40,7 @@ record SharpCorner(Point at, double roundedMm) {
     private static final double FAINT_WEIGHT = 0.01;
 
     /**
-     * Reconstructs the corner at a measured point; the measured point itself where no two lines can be fitted.
+     * Reconstructs the corner at a measured point; the measured point itself where no line can be fitted.
      *
      * @param run measured points
      * @param index of the point at the corner
@@ -56,6 +56,10 @@ record SharpCorner(Point at, double roundedMm) {
         for (int round = 0; round < 2; round++) {
             Optional<Line> before = Line.from(measured, beside(run, index, -1, roomBefore, corner.roundedMm()));
             Optional<Line> after = Line.from(measured, beside(run, index, 1, roomAfter, corner.roundedMm()));
+            if (before.isPresent() != after.isPresent()) {
+                Point foot = before.or(() -> after).orElseThrow().foot(measured);
+                return foot.distance(measured) > GREATEST_SHIFT_MM ? corner : new SharpCorner(foot, ROUNDED_MM);
+            }
             if (before.isEmpty()
                     || after.isEmpty()
                     || Math.abs(before.get().outward().cross(after.get().outward())) < LEAST_SINE) {
@@ -125,6 +129,11 @@ record SharpCorner(Point at, double roundedMm) {
             Point direction = new Point(Math.cos(angle), Math.sin(angle));
             boolean pointsOutward = direction.dot(middle.minus(corner)) > 0;
             return Optional.of(new Line(middle, pointsOutward ? direction : direction.times(-1)));
+        }
+
+        /** Returns the point of the line nearest to a point. */
+        Point foot(Point p) {
+            return through.plus(outward.times(p.minus(through).dot(outward)));
         }
 
         Point intersection(Line other) {

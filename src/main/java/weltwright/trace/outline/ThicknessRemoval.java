@@ -32,6 +32,12 @@ public final class ThicknessRemoval {
      */
     private static final double BACKWARDS = 0.8;
 
+    /** The same for normals over a short distance, down to which a guard's back goes on: 30 degrees. Chosen by eye. */
+    private static final double STILL_BACKWARDS = 0.5;
+
+    /** Distance to either side over which such normals are averaged; chosen by eye. */
+    private static final double SHORT_MM = 0.3;
+
     private enum Part {
         HANDLE,
         STEP,
@@ -59,7 +65,7 @@ public final class ThicknessRemoval {
         this.parallax = parallax;
         this.proposal = proposal;
         heelX = along.points().get(proposal.heel()).x();
-        normals = normals();
+        normals = normals(AVERAGED_MM);
         parts = parts();
         shifts = IntStream.range(0, normals.size())
                 .mapToObj(i -> parallax.shift(along.points().get(i), normals.get(i)))
@@ -92,7 +98,7 @@ public final class ThicknessRemoval {
                             .times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
         }
         // Displacements vary smoothly along the knife, except down a step, where they are computed exactly.
-        List<Point> even = averaged(moves, i -> parts[i]);
+        List<Point> even = averaged(moves, i -> parts[i], AVERAGED_MM);
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < even.size(); i++) {
             Point at = along.points().get(i);
@@ -140,37 +146,47 @@ public final class ThicknessRemoval {
         List<Point> points = along.points();
         int n = points.size();
         double handleFrom = points.get(proposal.butt()).x() + BUTT_FADE_MM;
-        return IntStream.range(0, n)
-                .mapToObj(i -> {
-                    double x = points.get(i).x();
-                    if (proposal.steps().stream().anyMatch(s -> s.has(i, n))) {
-                        return Part.STEP;
-                    }
-                    if (x >= heelX) {
-                        return Part.BLADE;
-                    }
-                    return x > handleFrom && normals.get(i).x() < -BACKWARDS ? Part.GUARD_BACK : Part.HANDLE;
-                })
+        Part[] found = IntStream.range(0, n)
+                .mapToObj(i -> proposal.steps().stream().anyMatch(s -> s.has(i, n))
+                        ? Part.STEP
+                        : points.get(i).x() >= heelX ? Part.BLADE : Part.HANDLE)
                 .toArray(Part[]::new);
+        List<Point> nearby = normals(SHORT_MM);
+        for (int i = 0; i < n; i++) {
+            if (found[i] == Part.HANDLE
+                    && points.get(i).x() > handleFrom
+                    && normals.get(i).x() < -BACKWARDS) {
+                for (int step : new int[] {1, -1}) {
+                    for (int k = i; isBack(found[k], nearby.get(k)); k = Math.floorMod(k + step, n)) {
+                        found[k] = Part.GUARD_BACK;
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean isBack(Part part, Point normal) {
+        return part != Part.STEP && part != Part.BLADE && normal.x() < -STILL_BACKWARDS;
     }
 
     /** Returns outward unit normals, averaged against the noise of the points. */
-    private List<Point> normals() {
+    private List<Point> normals(double reachMm) {
         List<Point> points = along.points();
         int n = points.size();
         List<Point> steps = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             steps.add(points.get((i + 1) % n).minus(points.get((i - 1 + n) % n)));
         }
-        return averaged(steps, i -> true).stream()
+        return averaged(steps, i -> true, reachMm).stream()
                 .map(v -> v.unit().left().times(-1))
                 .toList();
     }
 
     /** Returns each vector averaged with those of nearby points of the same part of the outline. */
-    private List<Point> averaged(List<Point> vectors, IntFunction<?> part) {
+    private List<Point> averaged(List<Point> vectors, IntFunction<?> part, double reachMm) {
         int n = vectors.size();
-        int reach = (int) Math.max(1, Math.round(AVERAGED_MM * n / along.lengthMm()));
+        int reach = (int) Math.max(1, Math.round(reachMm * n / along.lengthMm()));
         List<Point> averaged = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             Object own = part.apply(i);
