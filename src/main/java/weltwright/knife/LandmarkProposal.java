@@ -106,6 +106,19 @@ public record LandmarkProposal(
         return nearest;
     }
 
+    /** Returns this without some of its steps. */
+    public LandmarkProposal without(List<HandleFrontStep> left) {
+        return new LandmarkProposal(
+                tip,
+                heel,
+                spineStart,
+                butt,
+                edgeSide,
+                steps.stream().filter(step -> !left.contains(step)).toList(),
+                heelSigmaMm,
+                guard);
+    }
+
     /** Returns whether the spine is at positive y. */
     public boolean spineOnLeft() {
         return !edgeSide.isUp();

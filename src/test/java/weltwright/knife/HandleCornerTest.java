@@ -52,6 +52,23 @@ class HandleCornerTest {
         assertThat(corner.sigmaMm()).isLessThan(0.4);
     }
 
+    /** A step of half a millimetre between curved sides is found, on either hand; a kink of 17 degrees is none. */
+    @Test
+    void tellsALowStepFromAKink() {
+        for (double height : new double[] {-0.5, 0.5}) {
+            OutlineSides stepped =
+                    sides(x -> -12 - 0.004 * Math.pow(x - CORNER_X, 2) - (x > CORNER_X ? height : 0), 0.03);
+            HandleCorner.Jump jump = HandleCorner.find(stepped, false, end(CORNER_X + 0.2, 0, 0.3))
+                    .jump()
+                    .orElseThrow();
+            assertThat(jump.x()).isCloseTo(CORNER_X, within(0.25));
+            assertThat(jump.bladeMm() - jump.handleMm()).isCloseTo(height, within(0.1));
+        }
+        OutlineSides kinked = sides(x -> -12 - 0.15 * Math.abs(x - CORNER_X), 0.03);
+        assertThat(HandleCorner.find(kinked, false, end(CORNER_X + 0.2, 0, 0.3)).jump())
+                .isEmpty();
+    }
+
     private static HandleEndLine end(double x, double slope, double sigma) {
         return new HandleEndLine(x, slope, 0.01, 0, sigma);
     }

@@ -56,14 +56,17 @@ record SharpCorner(Point at, double roundedMm) {
         for (int round = 0; round < 2; round++) {
             Optional<Line> before = Line.from(measured, beside(run, index, -1, roomBefore, corner.roundedMm()));
             Optional<Line> after = Line.from(measured, beside(run, index, 1, roomAfter, corner.roundedMm()));
-            if (before.isPresent() != after.isPresent()) {
-                Point foot = before.or(() -> after).orElseThrow().foot(measured);
-                return foot.distance(measured) > GREATEST_SHIFT_MM ? corner : new SharpCorner(foot, ROUNDED_MM);
-            }
-            if (before.isEmpty()
-                    || after.isEmpty()
-                    || Math.abs(before.get().outward().cross(after.get().outward())) < LEAST_SINE) {
+            if (before.isEmpty() && after.isEmpty()) {
                 return corner;
+            }
+            boolean meet = before.isPresent()
+                    && after.isPresent()
+                    && Math.abs(before.get().outward().cross(after.get().outward())) >= LEAST_SINE;
+            if (!meet) {
+                Point a = before.or(() -> after).orElseThrow().foot(measured);
+                Point b = after.or(() -> before).orElseThrow().foot(measured);
+                Point middle = a.plus(b).times(0.5);
+                return middle.distance(measured) > GREATEST_SHIFT_MM ? corner : new SharpCorner(middle, ROUNDED_MM);
             }
             double half = Math.acos(Math.max(
                             -1,

@@ -1,11 +1,13 @@
 package weltwright.trace.outline;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.knife.HandleFrontStep;
 import weltwright.knife.OutlineSides;
 
 /**
@@ -15,6 +17,9 @@ import weltwright.knife.OutlineSides;
 public final class OutlineParallaxCorrection {
     /** Distance behind the front at which the handle's width is measured; chosen by eye. */
     private static final double BEHIND_MM = 2;
+
+    /** Least height of a step in the mid-plane: the error of what is taken off for the handle's section. By eye. */
+    private static final double LEAST_STEP_MM = 0.3;
 
     private final ThicknessParallax thickness;
     private final CameraView view;
@@ -103,6 +108,28 @@ public final class OutlineParallaxCorrection {
         double moreMm = bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm;
         return ThicknessParallax.bladeSide(
                 edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across, alongTangent);
+    }
+
+    /**
+     * Returns those steps of an outline that a handle flush with the blade shows because it is thicker.
+     *
+     * @param along the outline
+     */
+    List<HandleFrontStep> stepsByThickness(Polyline along, List<HandleFrontStep> steps) {
+        return steps.stream()
+                .filter(step -> {
+                    Point onHandle = along.points().get(step.onHandle());
+                    Point onBlade = along.points().get(step.onBlade());
+                    double sign = Math.signum(onHandle.y() - sides.middle(onHandle.x()));
+                    Point outward = new Point(0, sign);
+                    double handleMm = shift(new Point(heelX - BEHIND_MM, onHandle.y()), outward)
+                            .outMm();
+                    double bladeMm =
+                            shift(new Point(heelX, onBlade.y()), outward).outMm();
+                    double height = sign * (onHandle.y() - onBlade.y());
+                    return Math.abs(height - (handleMm - bladeMm)) < LEAST_STEP_MM;
+                })
+                .toList();
     }
 
     /** Returns the probability that one side is the spine. */

@@ -140,7 +140,9 @@ public final class SilhouetteBuilder {
         double frontX = frontX(front, along, midPlane, axis);
         HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
         List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
-        LandmarkProposal proposal = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
+        LandmarkProposal seenSteps = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
+        LandmarkProposal proposal = seenSteps.without(
+                parallax(along, seenSteps, midPlane, axis).stepsByThickness(along, seenSteps.steps()));
         Point[] backs = new SpineBack(
                         picture, p -> pixel(p, midPlane, axis), along, parallax(along, proposal, midPlane, axis))
                 .displacements(

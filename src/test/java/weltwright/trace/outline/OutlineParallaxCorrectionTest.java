@@ -12,6 +12,7 @@ import weltwright.camera.Vector3;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.knife.HandleFrontStep;
 import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
 
@@ -79,6 +80,39 @@ class OutlineParallaxCorrectionTest {
     void aHandlesEndIsLeftToTheButt() {
         assertThat(CORRECTION.shift(new Point(-100, 0), new Point(-1, 0)).outMm())
                 .isZero();
+    }
+
+    /**
+     * The end of a square plate shows half of its thickness times the lean along the knife, whatever the lean across.
+     */
+    @Test
+    void aBladesEndThatStandsProudShowsItsOwnThickness() {
+        Point onSpine = new Point(0, HALF_MM);
+        assertThat(CORRECTION.bladeEndMm(onSpine, 1))
+                .isCloseTo(SPINE_MM / 2 * Math.abs(lean(onSpine).x()), within(1e-9));
+        Point onEdge = new Point(0, -HALF_MM);
+        assertThat(CORRECTION.bladeEndMm(onEdge, -1))
+                .isCloseTo(0.4 / 2 * Math.abs(lean(onEdge).x()), within(1e-9));
+    }
+
+    /**
+     * A handle and a blade of the same width: the handle, being thicker, stands out by the difference of what both
+     * show. That is no step; one of a millimetre more is.
+     */
+    @Test
+    void aThickerHandleThatIsFlushMakesNoStep() {
+        Point outward = new Point(0, 1);
+        double handleMm = CORRECTION.shift(new Point(-2, HALF_MM), outward).outMm();
+        double bladeMm = CORRECTION.shift(new Point(0, HALF_MM), outward).outMm();
+        for (double moreMm : new double[] {0, 1}) {
+            Polyline along = Polyline.closed(List.of(
+                    new Point(100, HALF_MM),
+                    new Point(0, HALF_MM),
+                    new Point(0, HALF_MM + handleMm - bladeMm + moreMm),
+                    new Point(-100, -HALF_MM)));
+            List<HandleFrontStep> steps = List.of(new HandleFrontStep(2, 1));
+            assertThat(CORRECTION.stepsByThickness(along, steps)).hasSize(moreMm == 0 ? 1 : 0);
+        }
     }
 
     /**
