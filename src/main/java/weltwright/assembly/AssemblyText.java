@@ -2,14 +2,13 @@ package weltwright.assembly;
 
 import java.util.List;
 import java.util.Locale;
+import weltwright.message.Messages;
 
-/** Formats numbers and lists in sentences, independently of the computer's locale. */
+/** Writes lists in sentences. */
 final class AssemblyText {
-    private AssemblyText() {}
+    private static final Messages TEXTS = Messages.of(AssemblyText.class);
 
-    static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
-    }
+    private AssemblyText() {}
 
     static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
@@ -17,7 +16,9 @@ final class AssemblyText {
 
     /** "the face and the back". */
     static String the(List<String> names) {
-        return and(names.stream().map(name -> "the " + name).toList());
+        return and(names.stream()
+                .map(name -> TEXTS.text("assembly-text.the", name))
+                .toList());
     }
 
     /** "throat", "throat and strap", "throat, strap and tail". */
@@ -25,6 +26,6 @@ final class AssemblyText {
         int last = words.size() - 1;
         return last < 1
                 ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+                : TEXTS.text("assembly-text.and", String.join(", ", words.subList(0, last)), words.get(last));
     }
 }

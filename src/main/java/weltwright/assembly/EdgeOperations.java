@@ -1,7 +1,6 @@
 package weltwright.assembly;
 
 import static weltwright.assembly.AssemblyText.and;
-import static weltwright.assembly.AssemblyText.text;
 import static weltwright.assembly.AssemblyText.the;
 import static weltwright.assembly.OperationKind.BEVEL;
 import static weltwright.assembly.OperationKind.BURNISH;
@@ -22,12 +21,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.CuttingSide;
 import weltwright.sheath.pattern.Piece;
 
 /** Adds the operations on edges: on those of single leather, and on those of a sewn stack together. */
 final class EdgeOperations {
-    private static final String SEWN_EDGE = "sewn edge of the ";
+    private static final Messages TEXTS = Messages.of(EdgeOperations.class);
+
+    private static final String SEWN_EDGE = TEXTS.text("edge-operations.sewn-edge-of-the");
     private static final List<OperationKind> SINGLE = List.of(GROOVE, BEVEL, SAND, BURNISH);
 
     private final OperationCollector work;
@@ -43,7 +45,8 @@ final class EdgeOperations {
             groups(step).forEach((treatment, alike) -> {
                 Operation operation = work.add(onEdges(treatment, alike));
                 alike.forEach(edge -> {
-                    work.after(work.cut(edge.piece()), operation, "there is no edge before the cut");
+                    work.after(
+                            work.cut(edge.piece()), operation, TEXTS.text("edge-operations.there-is-no-edge-before"));
                     work.doneFlat(edge.piece(), operation);
                     done.computeIfAbsent(edge, key -> new ArrayList<>()).add(operation);
                 });
@@ -78,10 +81,11 @@ final class EdgeOperations {
                 .collect(Collectors.joining("; "));
         double mm = on.stream().mapToDouble(edge -> edge.line().lengthMm()).sum();
         String what = switch (treatment.step()) {
-            case GROOVE -> text("Groove %s, on the grain side", where);
-            case BEVEL -> text("Bevel %s, %s", where, treatment.side().words());
-            case SAND -> text("Sand the bevelled edges of %s smooth", the(List.copyOf(byPiece.keySet())));
-            default -> text("Burnish %s", where);
+            case GROOVE -> TEXTS.text("edge-operations.groove-on-the-grain-side", where);
+            case BEVEL ->
+                TEXTS.text("edge-operations.bevel", where, treatment.side().words());
+            case SAND -> TEXTS.text("edge-operations.sand-the-bevelled-edges-of", the(List.copyOf(byPiece.keySet())));
+            default -> TEXTS.text("edge-operations.burnish", where);
         };
         double minutes = switch (treatment.step()) {
             case GROOVE -> WorkRate.GROOVE_MM.minutes(mm);
@@ -94,7 +98,7 @@ final class EdgeOperations {
                 .with(treatment.tool(), treatment.size())
                 .taking(minutes)
                 .beforeAssembly(on.stream().anyMatch(LeatherEdge::finishedBeforeAssembly));
-        return treatment.step() == SAND ? operation.noting("Wear a mask.") : operation;
+        return treatment.step() == SAND ? operation.noting(TEXTS.text("edge-operations.wear-a-mask")) : operation;
     }
 
     private String named(String piece, List<LeatherEdge> on) {
@@ -107,17 +111,20 @@ final class EdgeOperations {
                 .stream()
                 .map(EdgeOperations::named)
                 .toList();
-        return (allRound ? "the edges" : and(names)) + " of the " + piece;
+        return TEXTS.text(
+                "edge-operations.of-the", allRound ? TEXTS.text("edge-operations.the-edges") : and(names), piece);
     }
 
     /** Words edges of one name. Before a stack is sewn, its edge is worded as the row of its stitches. */
     private static String named(List<LeatherEdge> alike) {
         LeatherEdge first = alike.get(0);
         String name = first.state() == LeatherEdgeState.SEWN
-                ? "stitch row of the " + first.join().orElseThrow()
+                ? TEXTS.text("edge-operations.stitch-row-of-the", first.join().orElseThrow())
                 : first.name();
         boolean onOneHalf = first.part().isHalf() && alike.stream().allMatch(edge -> edge.part() == first.part());
-        return "the " + name + (onOneHalf ? " (" + first.part().words() + ")" : "");
+        return onOneHalf
+                ? TEXTS.text("edge-operations.the", name, first.part().words())
+                : TEXTS.text("edge-operations.the-2", name);
     }
 
     private void constrainEdge(LeatherEdge edge, List<Operation> done) {
@@ -126,9 +133,9 @@ final class EdgeOperations {
                     done.get(i),
                     done.get(i + 1),
                     switch (done.get(i + 1).step()) {
-                        case BEVEL -> "the groover runs along a square edge";
-                        case SAND -> "sanding takes away what the edger leaves";
-                        default -> "only a smooth edge burnishes";
+                        case BEVEL -> TEXTS.text("edge-operations.the-groover-runs-along-a");
+                        case SAND -> TEXTS.text("edge-operations.sanding-takes-away-what-the");
+                        default -> TEXTS.text("edge-operations.only-a-smooth-edge-burnishes");
                     });
         }
         Optional<Join> join = work.joins.stream()
@@ -138,19 +145,26 @@ final class EdgeOperations {
                 || join.map(j -> !j.stack()).orElse(false);
         for (Operation operation : done) {
             if (operation.step() == GROOVE) {
-                work.after(work.prepared(edge.piece()), operation, "the row is marked first");
+                work.after(
+                        work.prepared(edge.piece()), operation, TEXTS.text("edge-operations.the-row-is-marked-first"));
                 if (alongStitches) {
                     work.punches(edge.piece())
-                            .forEach(punch -> work.after(operation, punch, "the chisel stands in the groove"));
+                            .forEach(punch -> work.after(
+                                    operation, punch, TEXTS.text("edge-operations.the-chisel-stands-in-the")));
                 }
             }
             join.map(j -> work.closings.get(j.name()))
                     .ifPresent(closing -> work.after(
                             operation,
                             closing,
-                            "out of reach once the " + edge.join().get() + " is closed"));
+                            TEXTS.text(
+                                    "edge-operations.out-of-reach-once-the",
+                                    edge.join().get())));
             if (work.folds.containsKey(edge.piece())) {
-                work.after(operation, work.folds.get(edge.piece()), "edges are worked while the leather lies flat");
+                work.after(
+                        operation,
+                        work.folds.get(edge.piece()),
+                        TEXTS.text("edge-operations.edges-are-worked-while-the"));
             }
         }
     }
@@ -165,35 +179,41 @@ final class EdgeOperations {
             return;
         }
         List<String> names = seen.stream().map(Piece::name).toList();
-        Operation dye = work.add(Operation.of(EDGES, DYE, names, "Dye " + the(names) + ", unless left natural")
-                .with("dye, wool dauber", "")
-                .noting("Keep it off what is glued. Gloves, open window.")
+        Operation dye = work.add(Operation.of(
+                        EDGES, DYE, names, TEXTS.text("edge-operations.dye-unless-left-natural", the(names)))
+                .with(TEXTS.text("edge-operations.dye-wool-dauber"), "")
+                .noting(TEXTS.text("edge-operations.keep-it-off-what-is"))
                 .taking(WorkRate.DYE_MM2.minutes(
                         seen.stream().mapToDouble(EdgeOperations::areaMm2).sum()))
                 .thenWaiting(WaitingTimes.DYE_DRIES_MIN));
         for (String piece : names) {
-            work.after(work.prepared(piece), dye, "marks and skiving come first");
-            work.punches(piece).forEach(punch -> work.after(punch, dye, "it runs into the holes"));
+            work.after(work.prepared(piece), dye, TEXTS.text("edge-operations.marks-and-skiving-come-first"));
+            work.punches(piece)
+                    .forEach(punch -> work.after(punch, dye, TEXTS.text("edge-operations.it-runs-into-the-holes")));
             if (work.folds.containsKey(piece)) {
-                work.after(dye, work.folds.get(piece), "it is dyed flat");
+                work.after(dye, work.folds.get(piece), TEXTS.text("edge-operations.it-is-dyed-flat"));
             }
             work.doneFlat(piece, dye);
         }
         edgeWork.forEach(operation -> {
             if (operation.step() == BURNISH) {
-                work.after(dye, operation, "a burnished edge takes no dye");
+                work.after(dye, operation, TEXTS.text("edge-operations.a-burnished-edge-takes-no"));
             } else {
-                work.after(operation, dye, "what is cut or sanded after dyeing is pale");
+                work.after(operation, dye, TEXTS.text("edge-operations.what-is-cut-or-sanded"));
             }
         });
         work.pattern
                 .fastenings()
                 .forEach(fastening -> fastening.layers().stream()
                         .filter(layer -> names.contains(layer.piece()))
-                        .forEach(layer -> work.after(dye, work.fixing(fastening.name()), "no dye gets under a cap")));
+                        .forEach(layer -> work.after(
+                                dye,
+                                work.fixing(fastening.name()),
+                                TEXTS.text("edge-operations.no-dye-gets-under-a"))));
         work.joins.stream()
                 .filter(join -> join.pieceNames().stream().anyMatch(names::contains))
-                .forEach(join -> work.after(dye, work.closing(join.name()), "no dye gets between the layers"));
+                .forEach(join -> work.after(
+                        dye, work.closing(join.name()), TEXTS.text("edge-operations.no-dye-gets-between-the")));
     }
 
     private static double areaMm2(Piece piece) {
@@ -213,39 +233,58 @@ final class EdgeOperations {
                 sewn.stream().mapToDouble(edge -> edge.line().lengthMm()).max().orElse(0);
         List<Operation> square = new ArrayList<>();
         List<Operation> smooth = new ArrayList<>();
-        String edge = "the " + SEWN_EDGE + join.name();
+        String edge = TEXTS.text("edge-operations.the-3", SEWN_EDGE, join.name());
         for (EdgeTreatment treatment : treatments(sewn)) {
             Operation operation = switch (treatment.step()) {
                 case TRIM ->
-                    Operation.of(SHAPE, TRIM, join.pieceNames(), "Trim and sand " + edge + " flush")
-                            .noting("Wear a mask.")
+                    Operation.of(
+                                    SHAPE,
+                                    TRIM,
+                                    join.pieceNames(),
+                                    TEXTS.text("edge-operations.trim-and-sand-flush", edge))
+                            .noting(TEXTS.text("edge-operations.wear-a-mask"))
                             .taking(WorkRate.TRIM_MM.minutes(mm));
                 case BEVEL ->
-                    Operation.of(SHAPE, BEVEL, join.pieceNames(), "Bevel " + edge + ", face and back")
+                    Operation.of(
+                                    SHAPE,
+                                    BEVEL,
+                                    join.pieceNames(),
+                                    TEXTS.text("edge-operations.bevel-face-and-back", edge))
                             .taking(WorkRate.BEVEL_MM.minutes(2 * mm));
                 case SAND ->
-                    Operation.of(FINISH, SAND, join.pieceNames(), "Sand " + edge + " smooth and round")
-                            .noting("Wear a mask.")
+                    Operation.of(
+                                    FINISH,
+                                    SAND,
+                                    join.pieceNames(),
+                                    TEXTS.text("edge-operations.sand-smooth-and-round", edge))
+                            .noting(TEXTS.text("edge-operations.wear-a-mask"))
                             .taking(WorkRate.SAND_MM.minutes(2 * mm));
                 default ->
-                    Operation.of(FINISH, BURNISH, join.pieceNames(), "Burnish " + edge + ", all layers as one")
+                    Operation.of(
+                                    FINISH,
+                                    BURNISH,
+                                    join.pieceNames(),
+                                    TEXTS.text("edge-operations.burnish-all-layers-as-one", edge))
                             .taking(WorkRate.BURNISH_MM.minutes(2 * mm));
             };
             if (treatment.step() == BURNISH) {
-                smooth.add(
-                        work.add(Operation.of(FINISH, DYE, join.pieceNames(), "Dye " + edge + ", unless left natural")
-                                .with("edge dye, small brush", "")
-                                .taking(5)
-                                .thenWaiting(WaitingTimes.EDGE_DYE_DRIES_MIN)));
+                smooth.add(work.add(Operation.of(
+                                FINISH,
+                                DYE,
+                                join.pieceNames(),
+                                TEXTS.text("edge-operations.dye-unless-left-natural", edge))
+                        .with(TEXTS.text("edge-operations.edge-dye-small-brush"), "")
+                        .taking(5)
+                        .thenWaiting(WaitingTimes.EDGE_DYE_DRIES_MIN)));
             }
             boolean beforeForming = operation.phase() == SHAPE;
             (beforeForming ? square : smooth).add(work.add(operation.with(treatment.tool(), treatment.size())));
         }
         if (!square.isEmpty()) {
-            work.after(work.fixing(join.name()), square.get(0), "the layers are one only when sewn");
+            work.after(work.fixing(join.name()), square.get(0), TEXTS.text("edge-operations.the-layers-are-one-only"));
         }
-        chain(square, "flush before round");
-        chain(smooth, "sanded, then dyed, then burnished");
+        chain(square, TEXTS.text("edge-operations.flush-before-round"));
+        chain(smooth, TEXTS.text("edge-operations.sanded-then-dyed-then-burnished"));
         return new StackEdgeOperations(square, smooth);
     }
 

@@ -6,6 +6,8 @@ import static weltwright.assembly.OperationKind.GROOVE;
 import static weltwright.assembly.OperationKind.SAND;
 import static weltwright.assembly.OperationKind.TRIM;
 
+import weltwright.message.Messages;
+
 /**
  * One treatment of an edge.
  *
@@ -15,13 +17,14 @@ import static weltwright.assembly.OperationKind.TRIM;
  * @param size of the tool, or its setting: of a groover, the distance from the edge
  */
 public record EdgeTreatment(OperationKind step, Side side, String tool, String size) {
+    private static final Messages TEXTS = Messages.of(EdgeTreatment.class);
 
     /** A side of an edge on the finished sheath. */
     public enum Side {
-        OUTSIDE("outside"),
-        INSIDE("inside"),
+        OUTSIDE(TEXTS.text("edge-treatment.outside")),
+        INSIDE(TEXTS.text("edge-treatment.inside")),
         /** Outside and inside, or the whole of the edge between them. */
-        BOTH("both sides");
+        BOTH(TEXTS.text("edge-treatment.both-sides"));
 
         private final String words;
 
@@ -36,7 +39,11 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
     }
 
     static EdgeTreatment groove(double fromEdgeMm) {
-        return new EdgeTreatment(GROOVE, Side.OUTSIDE, "stitching groover", EdgeToolSizes.inBothUnits(fromEdgeMm));
+        return new EdgeTreatment(
+                GROOVE,
+                Side.OUTSIDE,
+                TEXTS.text("edge-treatment.stitching-groover"),
+                EdgeToolSizes.inBothUnits(fromEdgeMm));
     }
 
     static EdgeTreatment bevel(Side side, double thicknessMm) {
@@ -49,10 +56,18 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
 
     /** Grits are common practice. */
     static EdgeTreatment sand() {
-        return new EdgeTreatment(SAND, Side.BOTH, "paper on a block", "grit 240, then 400");
+        return new EdgeTreatment(
+                SAND,
+                Side.BOTH,
+                TEXTS.text("edge-treatment.paper-on-a-block"),
+                TEXTS.text("edge-treatment.grit-240-then-400"));
     }
 
     static EdgeTreatment trim() {
-        return new EdgeTreatment(TRIM, Side.BOTH, "knife, sanding block", "grit 120");
+        return new EdgeTreatment(
+                TRIM,
+                Side.BOTH,
+                TEXTS.text("edge-treatment.knife-sanding-block"),
+                TEXTS.text("edge-treatment.grit-120"));
     }
 }

@@ -1,12 +1,12 @@
 package weltwright.assembly;
 
 import static weltwright.assembly.AssemblyText.and;
-import static weltwright.assembly.AssemblyText.text;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Piece;
 import weltwright.units.MeasureUnit;
 
@@ -17,10 +17,10 @@ import weltwright.units.MeasureUnit;
  * outside of its own piece, a strap with its outside to another.
  */
 final class Gluing {
+    private static final Messages TEXTS = Messages.of(Gluing.class);
+
     /** 10 to 15 minutes: from memory; the cement maker's instructions take precedence. */
-    static final String HOW =
-            "On both faces; press when it no longer sticks to a finger, after 10 to 15 min. Open window,"
-                    + " no flame.";
+    static final String HOW = TEXTS.text("gluing.on-both-faces-press-when");
 
     private Gluing() {}
 
@@ -31,14 +31,14 @@ final class Gluing {
     /** Returns the width that is glued, from the edge or past the stitches. */
     static String reach(Join join, MeasureUnit unit) {
         if (!join.stack()) {
-            return text("up to %s past the stitches", unit.format(Math.ceil(join.fromEdgeMm()), 0));
+            return TEXTS.text("gluing.up-to-past-the-stitches", unit.format(Math.ceil(join.fromEdgeMm()), 0));
         }
         return IntStream.range(0, join.pieces().size())
                 .filter(join::isInside)
                 .boxed()
                 .findFirst()
-                .map(i -> text("%s wide from the edge, as the welt", unit.format(widthMm(join, i), 0)))
-                .orElse(text("%s wide from the edge", unit.format(Math.ceil(join.fromEdgeMm()), 0)));
+                .map(i -> TEXTS.text("gluing.wide-from-the-edge-as", unit.format(widthMm(join, i), 0)))
+                .orElse(TEXTS.text("gluing.wide-from-the-edge", unit.format(Math.ceil(join.fromEdgeMm()), 0)));
     }
 
     /** Returns the mean width of a strip: its area over its length. */
@@ -52,13 +52,13 @@ final class Gluing {
     static List<String> grainFaces(Join join) {
         if (join.stack()) {
             return insideNames(join).stream()
-                    .map(name -> "one side of each layer of the " + name)
+                    .map(name -> TEXTS.text("gluing.one-side-of-each-layer", name))
                     .toList();
         }
         String under = join.pieces().get(join.under()).name();
         return List.of(
-                text("the place of the %s on the %s", join.name(), under),
-                text("the end of the %s that lies on it", join.name()));
+                TEXTS.text("gluing.the-place-of-the-on", join.name(), under),
+                TEXTS.text("gluing.the-end-of-the-that", join.name()));
     }
 
     static List<String> piecesWithGrainFaces(Join join) {
@@ -87,13 +87,14 @@ final class Gluing {
     private static String patch(Join join) {
         List<String> names = join.pieceNames();
         if (names.size() == 1) {
-            return text("Fold the %s back and glue its end down; the loop itself stays free", join.name());
+            return TEXTS.text("gluing.fold-the-back-and-glue", join.name());
         }
         String under = join.pieces().get(join.under()).name();
         List<String> laid = names.stream().filter(name -> !name.equals(under)).toList();
         boolean folded = join.layers().size() > names.size();
-        return (folded ? "Fold the " + and(laid) + " and glue its ends, one on the other," : "Glue the " + and(laid))
-                + " to the " + under;
+        return folded
+                ? TEXTS.text("gluing.fold-the-and-glue-its", and(laid), under)
+                : TEXTS.text("gluing.glue-the-to-the", and(laid), under);
     }
 
     private static String stack(Join join) {
@@ -101,16 +102,20 @@ final class Gluing {
         for (int i = 0; i < join.pieces().size(); i++) {
             if (join.isInside(i)) {
                 Piece piece = join.pieces().get(i);
-                inside.add((piece.count() == 1 ? "the " : "the " + piece.count() + " layers of ") + piece.name());
+                inside.add((piece.count() == 1
+                                ? TEXTS.text("gluing.the")
+                                : TEXTS.text("gluing.the-layers-of", piece.count()))
+                        + piece.name());
             }
         }
         String face = join.pieces().get(0).name();
         String back = join.pieces().get(join.pieces().size() - 1).name();
-        String close = face.equals(back) ? "fold the " + face + " over" : "lay the " + face + " on";
+        String close =
+                face.equals(back) ? TEXTS.text("gluing.fold-the-over", face) : TEXTS.text("gluing.lay-the-on", face);
         return inside.isEmpty()
-                ? text("Glue the edges of the %s, and %s, notch on notch", back, close)
-                : text("Glue %s to the %s, flesh side, and %s, notch on notch", and(inside), back, close)
-                        + (barePart(join) ? "; where there is no welt, glue as far as the stitches" : "");
+                ? TEXTS.text("gluing.glue-the-edges-of-the", back, close)
+                : TEXTS.text("gluing.glue-to-the-flesh-side", and(inside), back, close)
+                        + (barePart(join) ? TEXTS.text("gluing.where-there-is-no-welt") : "");
     }
 
     /** Returns whether some stitches go through the outer layers only. */

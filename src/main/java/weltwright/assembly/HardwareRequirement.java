@@ -1,10 +1,9 @@
 package weltwright.assembly;
 
-import static weltwright.assembly.AssemblyText.text;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Pattern;
@@ -23,6 +22,7 @@ import weltwright.units.MeasureUnit;
  */
 public record HardwareRequirement(
         String name, Hardware hardware, int count, double punchMm, double throughMm, List<String> warnings) {
+    private static final Messages TEXTS = Messages.of(HardwareRequirement.class);
 
     public HardwareRequirement {
         warnings = List.copyOf(warnings);
@@ -53,14 +53,14 @@ public record HardwareRequirement(
             return Optional.empty();
         }
         boolean thin = stackMm < fastener.gripFromMm();
-        return Optional.of(text(
-                "The %s holds leather of %s to %s, and here it is %s: %s.",
+        return Optional.of(TEXTS.text(
+                "hardware-requirement.the-holds-leather-of-to",
                 fastener.name(),
                 unit.format(fastener.gripFromMm()),
                 unit.format(fastener.gripToMm()),
                 unit.format(stackMm),
                 thin
-                        ? "too thin. Take a shorter post, or put a washer of leather under the cap"
-                        : "too thick. Take a longer post, or skive the leather there"));
+                        ? TEXTS.text("hardware-requirement.too-thin-take-a-shorter")
+                        : TEXTS.text("hardware-requirement.too-thick-take-a-longer")));
     }
 }

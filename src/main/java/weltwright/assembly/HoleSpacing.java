@@ -1,12 +1,11 @@
 package weltwright.assembly;
 
-import static weltwright.assembly.AssemblyText.text;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Pattern;
@@ -22,6 +21,8 @@ import weltwright.units.MeasureUnit;
  * cap lie on a stitch or another hole.
  */
 final class HoleSpacing {
+    private static final Messages TEXTS = Messages.of(HoleSpacing.class);
+
     /** Least distance beside a cap for it to lie flat. Common practice. */
     private static final double CLEARANCE_MM = 1;
 
@@ -66,8 +67,8 @@ final class HoleSpacing {
                 .orElseThrow();
         return least >= fastener.leastToEdgeMm() - 1e-6
                 ? Optional.empty()
-                : Optional.of(text(
-                        "In the %s a hole for the %s is %s from the edge; it wants at least %s.",
+                : Optional.of(TEXTS.text(
+                        "hole-spacing.in-the-a-hole-for",
                         piece.name(),
                         fastener.name(),
                         unit.format(least, 1),
@@ -85,10 +86,8 @@ final class HoleSpacing {
                         alike ? fastener.leastApartMm() : fastener.capMm() / 2 + reachMm(piece, other) + CLEARANCE_MM;
                 if (apart > 1e-6 && wanted - apart > lacking + 1e-6) {
                     lacking = wanted - apart;
-                    words = text(
-                            alike
-                                    ? "In the %s two holes for the %s are %s apart; they want at least %s."
-                                    : "In the %s a hole for the %s is %s from another hole; it wants at least %s.",
+                    words = TEXTS.text(
+                            alike ? "hole-spacing.two-alike" : "hole-spacing.beside-another",
                             piece.name(),
                             fastener.name(),
                             unit.format(apart, 1),

@@ -1,7 +1,6 @@
 package weltwright.assembly;
 
 import static weltwright.assembly.AssemblyText.and;
-import static weltwright.assembly.AssemblyText.text;
 import static weltwright.assembly.AssemblyText.the;
 import static weltwright.assembly.OperationKind.GLUE;
 import static weltwright.assembly.OperationKind.RIVET;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
@@ -20,6 +20,8 @@ import weltwright.sheath.pattern.Seam;
 
 /** Adds the operations that join pieces, with glue, stitches and hardware, and their constraints. */
 final class JoinOperations {
+    private static final Messages TEXTS = Messages.of(JoinOperations.class);
+
     private final OperationCollector work;
 
     JoinOperations(OperationCollector work) {
@@ -37,7 +39,7 @@ final class JoinOperations {
         Seam seam = join.seam().orElseThrow();
         SeamTools tools = new SeamTools(seam);
         Operation glue = work.add(Operation.of(JOIN, GLUE, join.pieceNames(), Gluing.of(join))
-                .with("contact cement", Gluing.reach(join, work.unit))
+                .with(TEXTS.text("join-operations.contact-cement"), Gluing.reach(join, work.unit))
                 .noting(Gluing.HOW)
                 .taking(8)
                 .thenWaiting(WaitingTimes.CEMENT_DRIES_MIN));
@@ -46,16 +48,24 @@ final class JoinOperations {
                         JOIN,
                         STITCH,
                         join.pieceNames(),
-                        text(
-                                "Sew the %s: %d stitches, and %d back at each end",
-                                join.name(), seam.stitchCount(), seam.backStitches()))
+                        TEXTS.text(
+                                "join-operations.sew-the-stitches-and-back",
+                                join.name(),
+                                seam.stitchCount(),
+                                seam.backStitches()))
                 .with(
-                        text("2 needles %s, awl %s", tools.needle(), work.unit.format(tools.awlWidthMm(), 1)),
-                        text("%.1f m of %.1f mm thread", new SaddleStitch(seam).metresToCut(), tools.threadMm()))
+                        TEXTS.text(
+                                "join-operations.2-needles-awl",
+                                tools.needle(),
+                                work.unit.format(tools.awlWidthMm(), 1)),
+                        TEXTS.text(
+                                "join-operations.m-of-mm-thread",
+                                new SaddleStitch(seam).metresToCut(),
+                                tools.threadMm()))
                 .taking(WorkRate.SEW_STITCHES.minutes(sewn)));
-        join(join.name(), join.pieceNames(), glue, "the holes are punched while the leather lies flat");
+        join(join.name(), join.pieceNames(), glue, TEXTS.text("join-operations.the-holes-are-punched-while"));
         work.fixings.put(join.name(), stitch);
-        work.after(glue, stitch, "glue holds the holes over one another");
+        work.after(glue, stitch, TEXTS.text("join-operations.glue-holds-the-holes-over"));
     }
 
     /** Adds roughening, since glue holds on flesh and on roughened grain only. */
@@ -75,22 +85,23 @@ final class JoinOperations {
                         JOIN,
                         ROUGHEN,
                         List.copyOf(pieces),
-                        "Roughen the grain where it is glued: "
-                                + and(faces.stream().distinct().toList()))
-                .with("coarse paper", "grit 80")
+                        TEXTS.text(
+                                "join-operations.roughen-the-grain-where-it",
+                                and(faces.stream().distinct().toList())))
+                .with(TEXTS.text("join-operations.coarse-paper"), TEXTS.text("join-operations.grit-80"))
                 .taking(2 + 2 * faces.size()));
         for (String piece : pieces) {
-            work.after(work.prepared(piece), roughen, "the marks say where");
+            work.after(work.prepared(piece), roughen, TEXTS.text("join-operations.the-marks-say-where"));
             work.flat
                     .getOrDefault(piece, Set.of())
-                    .forEach(done -> work.after(done, roughen, "a rough grain drinks dye and frays at the edger"));
+                    .forEach(done -> work.after(done, roughen, TEXTS.text("join-operations.a-rough-grain-drinks-dye")));
             if (work.folds.containsKey(piece)) {
-                work.after(work.folds.get(piece), roughen, "water smooths the grain again");
+                work.after(work.folds.get(piece), roughen, TEXTS.text("join-operations.water-smooths-the-grain-again"));
             }
         }
         for (Join join : work.joins) {
             if (join.seam().isPresent() && !Gluing.grainFaces(join).isEmpty()) {
-                work.after(roughen, work.closing(join.name()), "glue does not hold on smooth grain");
+                work.after(roughen, work.closing(join.name()), TEXTS.text("join-operations.glue-does-not-hold-on"));
             }
         }
     }
@@ -106,30 +117,44 @@ final class JoinOperations {
                                         JOIN,
                                         RIVET,
                                         names,
-                                        text(
-                                                "Set the %s through %s%s",
+                                        TEXTS.text(
+                                                "join-operations.set-the-through",
                                                 counted(fastening),
                                                 on,
-                                                fastening.covered() ? ", their flat heads inside" : ""))
-                                .with("setter, anvil", text("through %s", work.unit.format(fastening.stackMm(), 1)))
-                                .noting("Wear glasses.")
+                                                fastening.covered()
+                                                        ? TEXTS.text("join-operations.their-flat-heads-inside")
+                                                        : ""))
+                                .with(
+                                        TEXTS.text("join-operations.setter-anvil"),
+                                        TEXTS.text("join-operations.through", work.unit.format(fastening.stackMm(), 1)))
+                                .noting(TEXTS.text("join-operations.wear-glasses"))
                                 .taking(2 + 2.0 * fastening.count());
                     case SNAP ->
                         fastening.setOnTheKnife().isPresent()
                                 ? firstHalf(fastening)
-                                : Operation.of(JOIN, RIVET, names, text("Set the %s in %s", fastening.name(), on))
-                                        .with("snap setter", "")
+                                : Operation.of(
+                                                JOIN,
+                                                RIVET,
+                                                names,
+                                                TEXTS.text("join-operations.set-the-in", fastening.name(), on))
+                                        .with(TEXTS.text("join-operations.snap-setter"), "")
                                         .taking(5);
                     case EYELET ->
-                        Operation.of(JOIN, RIVET, names, text("Set the %s in %s", counted(fastening), on))
-                                .with("eyelet setter", "")
+                        Operation.of(
+                                        JOIN,
+                                        RIVET,
+                                        names,
+                                        TEXTS.text("join-operations.set-the-in", counted(fastening), on))
+                                .with(TEXTS.text("join-operations.eyelet-setter"), "")
                                 .taking(2 + 2.0 * fastening.count());
                     case RING ->
-                        Operation.of(JOIN, RIVET, names, text("Put the ring into %s", on))
-                                .with("by hand", fastening.hardware().name())
+                        Operation.of(JOIN, RIVET, names, TEXTS.text("join-operations.put-the-ring-into", on))
+                                .with(
+                                        TEXTS.text("join-operations.by-hand"),
+                                        fastening.hardware().name())
                                 .taking(1);
                 });
-        join(fastening.name(), names, operation, "the post needs its hole");
+        join(fastening.name(), names, operation, TEXTS.text("join-operations.the-post-needs-its-hole"));
         work.fixings.put(fastening.name(), operation);
     }
 
@@ -139,8 +164,8 @@ final class JoinOperations {
                         JOIN,
                         RIVET,
                         List.of(stud.piece()),
-                        text("Set the stud of the %s in the end of the %s that goes under", snap.name(), stud.piece()))
-                .with("snap setter", "")
+                        TEXTS.text("join-operations.set-the-stud-of-the", snap.name(), stud.piece()))
+                .with(TEXTS.text("join-operations.snap-setter"), "")
                 .taking(5);
     }
 
@@ -151,11 +176,11 @@ final class JoinOperations {
     private void join(String name, List<String> pieces, Operation closing, String whyPunched) {
         work.closings.put(name, closing);
         for (String piece : pieces) {
-            work.after(work.cut(piece), closing, "what is not cut cannot be joined");
-            work.after(work.prepared(piece), closing, "the marks say where it is laid");
+            work.after(work.cut(piece), closing, TEXTS.text("join-operations.what-is-not-cut-cannot"));
+            work.after(work.prepared(piece), closing, TEXTS.text("join-operations.the-marks-say-where-it"));
             work.punches(piece).forEach(punch -> work.after(punch, closing, whyPunched));
             if (work.folds.containsKey(piece)) {
-                work.after(work.folds.get(piece), closing, "damp leather takes no glue, and joined leather no bend");
+                work.after(work.folds.get(piece), closing, TEXTS.text("join-operations.damp-leather-takes-no-glue"));
             }
         }
     }
@@ -174,7 +199,7 @@ final class JoinOperations {
                     work.after(
                             work.fixing(fastening.name()),
                             work.closing(join.name()),
-                            "it cannot be got at once the " + join.name() + " is closed");
+                            TEXTS.text("join-operations.it-cannot-be-got-at", join.name()));
                 }
             }
         }
@@ -186,7 +211,7 @@ final class JoinOperations {
                     work.after(
                             work.fixing(patch.name()),
                             work.closing(stack.name()),
-                            "no needle gets inside once the " + stack.name() + " is closed");
+                            TEXTS.text("join-operations.no-needle-gets-inside-once", stack.name()));
                 }
             }
         }
@@ -199,15 +224,15 @@ final class JoinOperations {
                         JOIN,
                         GLUE,
                         List.of(cover),
-                        text("Glue the %s over the heads of the %s, its grain to the blade", cover, fastening.name()))
-                .with("contact cement", "both faces, all over")
+                        TEXTS.text("join-operations.glue-the-over-the-heads", cover, fastening.name()))
+                .with(TEXTS.text("join-operations.contact-cement"), TEXTS.text("join-operations.both-faces-all-over"))
                 .taking(3)
                 .thenWaiting(WaitingTimes.CEMENT_DRIES_MIN));
-        work.after(work.prepared(cover), glue, "it is cut and skived first");
-        work.after(work.fixing(fastening.name()), glue, "it lies over the heads");
+        work.after(work.prepared(cover), glue, TEXTS.text("join-operations.it-is-cut-and-skived"));
+        work.after(work.fixing(fastening.name()), glue, TEXTS.text("join-operations.it-lies-over-the-heads"));
         for (Join join : work.joins) {
             if (join.stack() && join.joins(fastening.layers().get(0).piece())) {
-                work.after(glue, work.closing(join.name()), "it lies inside");
+                work.after(glue, work.closing(join.name()), TEXTS.text("join-operations.it-lies-inside"));
             }
         }
     }

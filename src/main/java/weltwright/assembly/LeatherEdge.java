@@ -1,10 +1,9 @@
 package weltwright.assembly;
 
-import static weltwright.assembly.AssemblyText.text;
-
 import java.util.List;
 import java.util.Optional;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.LayerPart;
 
 /**
@@ -28,6 +27,7 @@ public record LeatherEdge(
         double thicknessMm,
         Optional<String> join,
         List<EdgeTreatment> treatments) {
+    private static final Messages TEXTS = Messages.of(LeatherEdge.class);
 
     public LeatherEdge {
         treatments = List.copyOf(treatments);
@@ -35,34 +35,34 @@ public record LeatherEdge(
 
     /** What an edge is on the finished sheath. */
     public enum Kind {
-        THROAT("throat"),
+        THROAT("leather-edge.throat"),
         /** Beside the throat, where a sheath that takes in a guard is not sewn. */
-        OPEN_SIDE("open side"),
+        OPEN_SIDE("leather-edge.open-side"),
         /** The outer edge of a sewn stack. */
-        STACK("edge of the %s"),
+        STACK("leather-edge.edge-of-the"),
         /** Of a layer of a stack that lies between others. */
-        INNER("inner edge"),
+        INNER("leather-edge.inner-edge"),
         /** Where the end of a strap or tail lies on the leather that it is sewn to. */
-        JOINED_END("end of the %s"),
+        JOINED_END("leather-edge.end-of-the"),
         /** The sides of a tail that is folded back. */
-        LOOP("%s"),
+        LOOP("leather-edge.loop"),
         /** The edges of a piece all round. */
-        ALL("edges"),
+        ALL("leather-edge.edges"),
         /** Of a strap that is held at one place: where it lies on what holds it. */
-        HELD("edges where it is held"),
+        HELD("leather-edge.edges-where-it-is-held"),
         /** Of a strap that is held at one place: beyond that. */
-        FREE("free edges");
+        FREE("leather-edge.free-edges");
 
-        private final String words;
+        private final String key;
 
-        Kind(String words) {
-            this.words = words;
+        Kind(String key) {
+            this.key = key;
         }
     }
 
     /** What the maker calls it. */
     public String name() {
-        return text(kind.words, join.orElse(""));
+        return TEXTS.text(kind.key, join.orElse(""));
     }
 
     /** Returns whether it has treatments that must be done before the sheath is assembled. */

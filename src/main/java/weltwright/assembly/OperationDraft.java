@@ -1,6 +1,5 @@
 package weltwright.assembly;
 
-import static weltwright.assembly.AssemblyText.text;
 import static weltwright.assembly.OperationKind.CASE;
 import static weltwright.assembly.OperationKind.FIT;
 import static weltwright.assembly.OperationKind.FORM;
@@ -10,6 +9,7 @@ import static weltwright.assembly.WorkPhase.SHAPE;
 
 import java.util.ArrayList;
 import java.util.List;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
@@ -22,6 +22,8 @@ import weltwright.units.MeasureUnit;
  * are added does not affect the constraints.
  */
 final class OperationDraft {
+    private static final Messages TEXTS = Messages.of(OperationDraft.class);
+
     private final OperationCollector work;
     private final List<String> all;
 
@@ -48,48 +50,56 @@ final class OperationDraft {
 
     private void formAndFinish(List<Operation> single, List<EdgeOperations.StackEdgeOperations> sewn) {
         List<Operation> before = new ArrayList<>(work.operations);
-        Operation damp = work.add(Operation.of(SHAPE, CASE, all, "Case the sheath: damp it inside and out")
-                .with("sponge, water", "")
-                .noting("Leave it until its colour begins to come back.")
+        Operation damp = work.add(Operation.of(SHAPE, CASE, all, TEXTS.text("operation-draft.case-the-sheath-damp-it"))
+                .with(TEXTS.text("operation-draft.sponge-water"), "")
+                .noting(TEXTS.text("operation-draft.leave-it-until-its-colour"))
                 .taking(5)
                 .thenWaiting(WaitingTimes.CASING_MIN));
-        Operation form = work.add(
-                Operation.of(SHAPE, FORM, all, "Form the sheath to the knife, take the knife out, let the sheath dry")
-                        .with("fingers, bone folder", "")
-                        .noting("Edge and point taped, the knife wrapped in film; leave no blade in wet leather.")
-                        .taking(15)
-                        .thenWaiting(WaitingTimes.FORM_DRIES_MIN));
-        Operation fit = work.add(Operation.of(SHAPE, FIT, all, "Fit the taped knife: draw it and put it back ten times")
-                .with("by hand", "")
-                .noting("Where it binds, damp and press out. Test the hold over a soft surface.")
+        Operation form = work.add(Operation.of(SHAPE, FORM, all, TEXTS.text("operation-draft.form-the-sheath-to-the"))
+                .with(TEXTS.text("operation-draft.fingers-bone-folder"), "")
+                .noting(TEXTS.text("operation-draft.edge-and-point-taped-the"))
+                .taking(15)
+                .thenWaiting(WaitingTimes.FORM_DRIES_MIN));
+        Operation fit = work.add(Operation.of(SHAPE, FIT, all, TEXTS.text("operation-draft.fit-the-taped-knife-draw"))
+                .with(TEXTS.text("operation-draft.by-hand"), "")
+                .noting(TEXTS.text("operation-draft.where-it-binds-damp-and"))
                 .taking(10));
-        work.after(damp, form, "dry leather does not stretch");
-        work.after(form, fit, "only dry leather tells how it holds");
-        work.fixings.values().forEach(fixing -> work.after(fixing, damp, "the seams must hold it in shape"));
-        work.prepared.values().forEach(prepared -> work.after(prepared, damp, "all pieces are there"));
+        work.after(damp, form, TEXTS.text("operation-draft.dry-leather-does-not-stretch"));
+        work.after(form, fit, TEXTS.text("operation-draft.only-dry-leather-tells-how"));
+        work.fixings
+                .values()
+                .forEach(fixing -> work.after(fixing, damp, TEXTS.text("operation-draft.the-seams-must-hold-it")));
+        work.prepared
+                .values()
+                .forEach(prepared -> work.after(prepared, damp, TEXTS.text("operation-draft.all-pieces-are-there")));
         work.punches
                 .values()
-                .forEach(holes -> holes.forEach(hole -> work.after(hole, damp, "wet leather tears at the punch")));
-        single.forEach(edge -> work.after(edge, damp, "water closes no edge, it opens it"));
+                .forEach(holes -> holes.forEach(
+                        hole -> work.after(hole, damp, TEXTS.text("operation-draft.wet-leather-tears-at-the"))));
+        single.forEach(edge -> work.after(edge, damp, TEXTS.text("operation-draft.water-closes-no-edge-it")));
         for (EdgeOperations.StackEdgeOperations edges : sewn) {
-            edges.square().forEach(edge -> work.after(edge, damp, "sanding would scratch the formed leather"));
-            edges.smooth().forEach(edge -> work.after(form, edge, "water raises the fibres of an edge"));
+            edges.square()
+                    .forEach(edge ->
+                            work.after(edge, damp, TEXTS.text("operation-draft.sanding-would-scratch-the-formed")));
+            edges.smooth()
+                    .forEach(edge -> work.after(form, edge, TEXTS.text("operation-draft.water-raises-the-fibres-of")));
         }
         List<Operation> snaps = work.pattern.fastenings().stream()
                 .filter(fastening -> fastening.setOnTheKnife().isPresent())
                 .map(snap -> secondHalf(snap, fit))
                 .toList();
-        Operation finish =
-                work.add(Operation.of(FINISH, OperationKind.FINISH, all, "Oil the sheath, let it soak in, then wax it")
-                        .with("oil, wax, cloth", "")
-                        .noting("Dry oily rags flat, outdoors.")
+        Operation finish = work.add(
+                Operation.of(FINISH, OperationKind.FINISH, all, TEXTS.text("operation-draft.oil-the-sheath-let-it"))
+                        .with(TEXTS.text("operation-draft.oil-wax-cloth"), "")
+                        .noting(TEXTS.text("operation-draft.dry-oily-rags-flat-outdoors"))
                         .taking(15)
                         .thenWaiting(WaitingTimes.OIL_SOAKS_MIN));
         before.forEach(
-                operation -> work.after(operation, finish, "nothing sticks to oil and wax, nor dyes through them"));
-        sewn.forEach(edges -> edges.smooth().forEach(edge -> work.after(edge, finish, "wax closes the edge")));
-        snaps.forEach(snap -> work.after(snap, finish, "the strap is waxed whole"));
-        work.after(fit, finish, "oil and wax keep the water out");
+                operation -> work.after(operation, finish, TEXTS.text("operation-draft.nothing-sticks-to-oil-and")));
+        sewn.forEach(edges -> edges.smooth()
+                .forEach(edge -> work.after(edge, finish, TEXTS.text("operation-draft.wax-closes-the-edge"))));
+        snaps.forEach(snap -> work.after(snap, finish, TEXTS.text("operation-draft.the-strap-is-waxed-whole")));
+        work.after(fit, finish, TEXTS.text("operation-draft.oil-and-wax-keep-the"));
     }
 
     /** Adds setting the cap of a snap, whose place is found with the strap pulled tight round the handle. */
@@ -97,21 +107,22 @@ final class OperationDraft {
         String strap = snap.layers().get(0).piece();
         String where = work.pattern.sizes().stream()
                 .filter(size -> size.kind() == SheathDimension.Kind.STRAP_ABOVE_THROAT)
-                .map(size -> text(", its middle %s above the throat", work.unit.format(size.lengthMm(), 0)))
+                .map(size ->
+                        TEXTS.text("operation-draft.its-middle-above-the-throat", work.unit.format(size.lengthMm(), 0)))
                 .findFirst()
                 .orElse("");
         Operation cap = work.add(Operation.of(
                         FINISH,
                         SNAP,
                         List.of(strap),
-                        text(
-                                "Knife in: pull the %s round the handle%s. Press its end on the stud, punch at the dent, set the cap",
-                                strap, where))
-                .with("round punch, snap setter", EdgeToolSizes.inBothUnits(((Fastener) snap.hardware()).punchMm()))
-                .noting("Take the knife out before you strike.")
+                        TEXTS.text("operation-draft.knife-in-pull-the-round", strap, where))
+                .with(
+                        TEXTS.text("operation-draft.round-punch-snap-setter"),
+                        EdgeToolSizes.inBothUnits(((Fastener) snap.hardware()).punchMm()))
+                .noting(TEXTS.text("operation-draft.take-the-knife-out-before"))
                 .taking(10));
-        work.after(fit, cap, "its place is found on the seated knife");
-        work.after(work.fixing(snap.name()), cap, "the stud shows where");
+        work.after(fit, cap, TEXTS.text("operation-draft.its-place-is-found-on"));
+        work.after(work.fixing(snap.name()), cap, TEXTS.text("operation-draft.the-stud-shows-where"));
         return cap;
     }
 }

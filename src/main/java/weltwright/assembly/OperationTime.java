@@ -1,6 +1,6 @@
 package weltwright.assembly;
 
-import static weltwright.assembly.AssemblyText.text;
+import weltwright.message.Messages;
 
 /**
  * The estimated time of an operation.
@@ -9,6 +9,8 @@ import static weltwright.assembly.AssemblyText.text;
  * @param waitMinutes of drying or setting after it
  */
 public record OperationTime(int benchMinutes, int waitMinutes) {
+    private static final Messages TEXTS = Messages.of(OperationTime.class);
+
     public static final OperationTime NONE = new OperationTime(0, 0);
 
     /** Returns the sum of both, with waits one after another. */
@@ -30,16 +32,16 @@ public record OperationTime(int benchMinutes, int waitMinutes) {
     public String inAll() {
         int bench = 15 * Math.round(benchMinutes / 15f);
         int wait = Math.round(waitMinutes / 60f);
-        String waiting = wait < 48 ? wait + " h" : text("%d days %d h", wait / 24, wait % 24);
-        return "about " + words(Math.max(15, bench)) + " at the bench, and " + waiting + " of waiting";
+        String waiting = wait < 48 ? wait + " h" : TEXTS.text("operation-time.days-h", wait / 24, wait % 24);
+        return TEXTS.text("operation-time.about-at-the-bench-and", words(Math.max(15, bench)), waiting);
     }
 
     private static String words(int minutes) {
         int hours = minutes / 60;
         int rest = minutes % 60;
         if (hours == 0) {
-            return rest + " min";
+            return TEXTS.text("operation-time.min", rest);
         }
-        return rest == 0 ? hours + " h" : text("%d h %d min", hours, rest);
+        return rest == 0 ? hours + " h" : TEXTS.text("operation-time.h-min", hours, rest);
     }
 }

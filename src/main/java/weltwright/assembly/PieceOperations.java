@@ -1,7 +1,6 @@
 package weltwright.assembly;
 
 import static weltwright.assembly.AssemblyText.and;
-import static weltwright.assembly.AssemblyText.text;
 import static weltwright.assembly.AssemblyText.the;
 import static weltwright.assembly.OperationKind.CASE;
 import static weltwright.assembly.OperationKind.CUT;
@@ -22,6 +21,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
@@ -31,6 +31,8 @@ import weltwright.sheath.stitch.IronPlacement;
 
 /** Adds the operations on single pieces before they are joined: cut, mark, skive, punch, fold. */
 final class PieceOperations {
+    private static final Messages TEXTS = Messages.of(PieceOperations.class);
+
     /**
      * Thickness of 7 oz, less a rounding tolerance, from which leather cracks at a fold unless it is cased. Common
      * practice.
@@ -59,7 +61,7 @@ final class PieceOperations {
     private void cut() {
         Map<String, List<Piece>> leathers = work.pattern.pieces().stream()
                 .collect(Collectors.groupingBy(
-                        piece -> text("leather of %s", work.unit.format(piece.thicknessMm(), 1)),
+                        piece -> TEXTS.text("piece-operations.leather-of", work.unit.format(piece.thicknessMm(), 1)),
                         LinkedHashMap::new,
                         Collectors.toList()));
         leathers.forEach((leather, pieces) -> {
@@ -70,13 +72,14 @@ final class PieceOperations {
                             PREPARE,
                             CUT,
                             names(pieces),
-                            "Cut "
-                                    + and(pieces.stream()
+                            TEXTS.text(
+                                    "piece-operations.cut",
+                                    and(pieces.stream()
                                             .map(p -> p.count() == 1
-                                                    ? "the " + p.name()
-                                                    : p.count() + " of the " + p.name())
-                                            .toList()))
-                    .with("knife, on a board", leather)
+                                                    ? TEXTS.text("piece-operations.the", p.name())
+                                                    : TEXTS.text("piece-operations.of-the", p.count(), p.name()))
+                                            .toList())))
+                    .with(TEXTS.text("piece-operations.knife-on-a-board"), leather)
                     .taking(WorkRate.CUT_MM.minutes(mm)));
             pieces.forEach(piece -> {
                 work.cuts.put(piece.name(), cut);
@@ -90,11 +93,14 @@ final class PieceOperations {
                 .filter(piece -> !lines(List.of(piece)).isEmpty())
                 .toList();
         if (!marked.isEmpty()) {
-            Operation mark =
-                    work.add(Operation.of(PREPARE, MARK, names(marked), "Mark on the grain side: " + lines(marked))
-                            .with("scratch awl, folder", "")
-                            .taking(3.0 * marked.size()));
-            marked.forEach(piece -> next(piece.name(), mark, "the marks go on the cut leather"));
+            Operation mark = work.add(Operation.of(
+                            PREPARE,
+                            MARK,
+                            names(marked),
+                            TEXTS.text("piece-operations.mark-on-the-grain-side", lines(marked)))
+                    .with(TEXTS.text("piece-operations.scratch-awl-folder"), "")
+                    .taking(3.0 * marked.size()));
+            marked.forEach(piece -> next(piece.name(), mark, TEXTS.text("piece-operations.the-marks-go-on-the")));
         }
         markForTheFleshSide();
     }
@@ -109,7 +115,7 @@ final class PieceOperations {
                 if (isPunchedFromTheFleshSide(join, i)) {
                     Seam.Layer layer = join.layers().get(i);
                     pieces.add(layer.piece());
-                    rows.add(text("of the %s in the %s", join.name(), where(layer)));
+                    rows.add(TEXTS.text("piece-operations.of-the-in-the", join.name(), where(layer)));
                     holes += layer.holes().size();
                 }
             }
@@ -121,11 +127,11 @@ final class PieceOperations {
                         PREPARE,
                         MARK,
                         List.copyOf(pieces),
-                        "Prick the holes " + and(rows) + " straight through, so that they show on the flesh side")
-                .with("fine awl", "")
-                .noting("Or make no holes there: once glued, pierce them with the awl through those already punched.")
+                        TEXTS.text("piece-operations.prick-the-holes-straight-through", and(rows)))
+                .with(TEXTS.text("piece-operations.fine-awl"), "")
+                .noting(TEXTS.text("piece-operations.or-make-no-holes-there"))
                 .taking(WorkRate.PRICK_HOLES.minutes(holes)));
-        pieces.forEach(piece -> next(piece, prick, "the pattern lies on the grain side"));
+        pieces.forEach(piece -> next(piece, prick, TEXTS.text("piece-operations.the-pattern-lies-on-the")));
     }
 
     private static boolean isPunchedFromTheFleshSide(Join join, int layer) {
@@ -142,18 +148,26 @@ final class PieceOperations {
         if (has(piece, Mark.Kind.SKIVE)) {
             next(
                     name,
-                    work.add(Operation.of(PREPARE, SKIVE, List.of(name), "Skive the end of the " + name + " to nothing")
-                            .with("skiving knife", "")
+                    work.add(Operation.of(
+                                    PREPARE,
+                                    SKIVE,
+                                    List.of(name),
+                                    TEXTS.text("piece-operations.skive-the-end-of-the", name))
+                            .with(TEXTS.text("piece-operations.skiving-knife"), "")
                             .taking(3.0 * piece.count())),
-                    "it is skived from the mark on");
+                    TEXTS.text("piece-operations.it-is-skived-from-the"));
         }
         if (piece.kind() == Piece.Kind.RIVET_COVER) {
             next(
                     name,
-                    work.add(Operation.of(PREPARE, SKIVE, List.of(name), "Skive the " + name + " thin all round")
-                            .with("skiving knife", "")
+                    work.add(Operation.of(
+                                    PREPARE,
+                                    SKIVE,
+                                    List.of(name),
+                                    TEXTS.text("piece-operations.skive-the-thin-all-round", name))
+                            .with(TEXTS.text("piece-operations.skiving-knife"), "")
                             .taking(3)),
-                    "it is skived once it is cut");
+                    TEXTS.text("piece-operations.it-is-skived-once-it"));
         }
     }
 
@@ -169,11 +183,11 @@ final class PieceOperations {
     private static String lines(List<Piece> pieces) {
         Map<Mark.Kind, String> words = new LinkedHashMap<>();
         words.put(Mark.Kind.FOLD, "folds");
-        words.put(Mark.Kind.STITCH_ROW, "stitch rows");
+        words.put(Mark.Kind.STITCH_ROW, TEXTS.text("piece-operations.stitch-rows"));
         words.put(Mark.Kind.IRON, "irons");
         words.put(Mark.Kind.NOTCH, "notches");
         words.put(Mark.Kind.SKIVE, "skiving");
-        words.put(Mark.Kind.PLACE, "what is laid on");
+        words.put(Mark.Kind.PLACE, TEXTS.text("piece-operations.what-is-laid-on"));
         return and(words.entrySet().stream()
                 .filter(entry -> pieces.stream().anyMatch(piece -> has(piece, entry.getKey())))
                 .map(Map.Entry::getValue)
@@ -196,9 +210,12 @@ final class PieceOperations {
             join.layersOf(piece).forEach(i -> {
                 Seam.Layer layer = join.layers().get(i);
                 String side = join.isInside(i)
-                        ? (piece.count() == 1 ? "" : ", each of them") + ", from the side towards the "
-                                + struckFrom(join)
-                        : layer.chiselled() ? ", from the grain side" : ", from the flesh side";
+                        ? (piece.count() == 1
+                                ? TEXTS.text("piece-operations.from-the-side-towards-the", struckFrom(join))
+                                : TEXTS.text("piece-operations.each-of-them-from-the", struckFrom(join)))
+                        : layer.chiselled()
+                                ? TEXTS.text("piece-operations.from-the-grain-side")
+                                : TEXTS.text("piece-operations.from-the-flesh-side");
                 String irons = layer.chiselled()
                         ? ": " + irons(layer.holes(), join.seam().get().closed())
                         : "";
@@ -208,11 +225,15 @@ final class PieceOperations {
                                         HOLES,
                                         PUNCH,
                                         List.of(piece.name()),
-                                        text(
-                                                "Punch %d holes of the %s in the %s%s%s",
-                                                layer.holes().size(), join.name(), where(layer), side, irons))
+                                        TEXTS.text(
+                                                "piece-operations.punch-holes-of-the-in",
+                                                layer.holes().size(),
+                                                join.name(),
+                                                where(layer),
+                                                side,
+                                                irons))
                                 .with(
-                                        "pricking iron or chisel",
+                                        TEXTS.text("piece-operations.pricking-iron-or-chisel"),
                                         pitch(join.seam().get().pitchMm()))
                                 .taking(WorkRate.PUNCH_HOLES.minutes(
                                         piece.count() * layer.holes().size()))));
@@ -228,7 +249,7 @@ final class PieceOperations {
     }
 
     private void punched(Piece piece, Operation punch) {
-        work.after(work.prepared(piece.name()), punch, "the holes stand where they are marked");
+        work.after(work.prepared(piece.name()), punch, TEXTS.text("piece-operations.the-holes-stand-where-they"));
         work.punches(piece.name()).add(punch);
         work.doneFlat(piece.name(), punch);
     }
@@ -241,8 +262,10 @@ final class PieceOperations {
                         () -> new TreeMap<>(Comparator.reverseOrder()),
                         Collectors.counting()));
         return and(settings.entrySet().stream()
-                .map(entry -> text(
-                        "%d teeth %s", entry.getKey(), entry.getValue() == 1 ? "once" : entry.getValue() + " times"))
+                .map(entry -> TEXTS.text(
+                        "piece-operations.teeth",
+                        entry.getKey(),
+                        entry.getValue() == 1 ? "once" : TEXTS.text("piece-operations.times", entry.getValue())))
                 .toList());
     }
 
@@ -275,10 +298,10 @@ final class PieceOperations {
                             PUNCH,
                             names,
                             (count == 1
-                                            ? "Punch the " + use + " hole in "
-                                            : "Punch the " + count + " " + use + " holes in ")
+                                            ? TEXTS.text("piece-operations.punch-the-hole-in", use)
+                                            : TEXTS.text("piece-operations.punch-the-holes-in", count, use))
                                     + the(names))
-                    .with("round punch", EdgeToolSizes.inBothUnits(alike.diameterMm()))
+                    .with(TEXTS.text("piece-operations.round-punch"), EdgeToolSizes.inBothUnits(alike.diameterMm()))
                     .taking(1 + count / 2.0));
             pieces.keySet().forEach(piece -> punched(piece, punch));
         });
@@ -294,15 +317,15 @@ final class PieceOperations {
             return;
         }
         Operation fold = work.add(
-                Operation.of(JOIN, CASE, folded, "Case " + the(folded) + " along the folds, bend round, and let dry so")
-                        .with("sponge, water, folder", "")
-                        .noting("Cased: damped, and left until its colour begins to come back.")
+                Operation.of(JOIN, CASE, folded, TEXTS.text("piece-operations.case-along-the-folds-bend", the(folded)))
+                        .with(TEXTS.text("piece-operations.sponge-water-folder"), "")
+                        .noting(TEXTS.text("piece-operations.cased-damped-and-left-until"))
                         .taking(5.0 * folded.size())
                         .thenWaiting(WaitingTimes.FOLD_DRIES_MIN));
         folded.forEach(piece -> work.folds.put(piece, fold));
     }
 
     private static String pitch(double mm) {
-        return text("%.2f mm (%.1f/in)", mm, 25.4 / mm);
+        return TEXTS.text("piece-operations.mm-in", mm, 25.4 / mm);
     }
 }

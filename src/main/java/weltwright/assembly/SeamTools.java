@@ -1,6 +1,7 @@
 package weltwright.assembly;
 
 import java.util.List;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Seam;
 
 /**
@@ -8,6 +9,8 @@ import weltwright.sheath.pattern.Seam;
  * length by the stack. Common practice, from memory; makers of needles number them differently.
  */
 public record SeamTools(Seam seam) {
+    private static final Messages TEXTS = Messages.of(SeamTools.class);
+
     /** Diameter of thread over length of stitch. */
     private static final double THREAD_TO_PITCH = 1.0 / 5;
 
@@ -34,8 +37,12 @@ public record SeamTools(Seam seam) {
     public String needle() {
         double thread = threadMm();
         return thread <= 0.4
-                ? "no. 6"
-                : thread <= 0.6 ? "no. 4" : thread <= 0.8 ? "no. 2" : thread <= 1.0 ? "no. 1" : "no. 0";
+                ? TEXTS.text("seam-tools.no-6")
+                : thread <= 0.6
+                        ? TEXTS.text("seam-tools.no-4")
+                        : thread <= 0.8
+                                ? TEXTS.text("seam-tools.no-2")
+                                : thread <= 1.0 ? TEXTS.text("seam-tools.no-1") : TEXTS.text("seam-tools.no-0");
     }
 
     /** Returns the width of the awl's blade, in mm. */

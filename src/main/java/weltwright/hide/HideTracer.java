@@ -2,7 +2,6 @@ package weltwright.hide;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
@@ -17,6 +16,7 @@ import weltwright.geometry.Region;
 import weltwright.geometry.RigidMotion;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
+import weltwright.message.Messages;
 import weltwright.trace.KnifeEdgeFollower;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.capture.LensEvidence;
@@ -39,6 +39,8 @@ import weltwright.trace.ground.TraceableGround;
  * </ol>
  */
 public final class HideTracer {
+    private static final Messages TEXTS = Messages.of(HideTracer.class);
+
     /** Boundaries keep points that are farther than this from the line between their neighbours. Chosen by eye. */
     private static final double SIMPLIFIED_MM = 0.1;
 
@@ -57,22 +59,22 @@ public final class HideTracer {
      * @throws UserFacingException where the photo cannot be traced
      */
     public static HideTrace trace(Photo photo, TraceSettings settings, HideSettings hide, ProgressListener progress) {
-        progress.at("Reading the picture", 0);
+        progress.at(TEXTS.text("hide-tracer.reading-the-picture"), 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
-            progress.at("Looking for what the leather lies on", 0.2);
+            progress.at(TEXTS.text("hide-tracer.looking-for-what-the-leather"), 0.2);
             LensEvidence lens = LensEvidence.of(photo, settings);
             TraceableGround ground = settings.ground()
                     .find(picture, settings.sheetScale(), lens.prior())
                     .known();
             CameraView view = lens.over(ground, picture).view();
             checkFine(view);
-            progress.at("Looking for the leather", 0.4);
+            progress.at(TEXTS.text("hide-tracer.looking-for-the-leather"), 0.4);
             boolean beyond =
                     hide.beyondGround() || settings.ground().asRectangle().isPresent();
             Seen seen = hide.outline()
                     .map(drawn -> new Seen(drawn, List.of(), false))
                     .orElseGet(() -> beyond ? beyond(picture, view, ground) : on(picture, view, ground));
-            progress.at("Building the outline", 0.9);
+            progress.at(TEXTS.text("hide-tracer.building-the-outline"), 0.9);
             double t = hide.thicknessMm();
             LeatherEdge edge = new LeatherEdge(view, seen.groundOnLeather ? 0 : t, seen.groundOnLeather ? -t : 0);
             return inOwnFrame(seen, edge, hide, view.mmPerPx());
@@ -162,8 +164,8 @@ public final class HideTracer {
         Point along = ends.get(1).minus(ends.get(0));
         if (along.norm() == 0) {
             throw new UserFacingException(
-                    "The direction of least stretch is told by two places that are one.",
-                    "Give two places some way apart along it.");
+                    TEXTS.text("hide-tracer.the-direction-of-least-stretch"),
+                    TEXTS.text("hide-tracer.give-two-places-some-way"));
         }
         RigidMotion turn = new RigidMotion(-Math.atan2(along.y(), along.x()), new Point(0, 0));
         double side = hide.fleshUp() ? -1 : 1;
@@ -177,7 +179,8 @@ public final class HideTracer {
     private static Polyline simple(Polyline closed) {
         if (closed.points().size() < 3 || closed.signedAreaMm2() == 0) {
             throw new UserFacingException(
-                    "A line drawn round leather encloses nothing.", "Give at least three places round it.");
+                    TEXTS.text("hide-tracer.a-line-drawn-round-leather"),
+                    TEXTS.text("hide-tracer.give-at-least-three-places"));
         }
         return Region.ofCrossing(closed, SIMPLIFIED_MM / 10)
                 .simplified(SIMPLIFIED_MM)
@@ -187,9 +190,10 @@ public final class HideTracer {
     private static void checkFine(CameraView view) {
         if (view.mmPerPx() > COARSEST_MM_PER_PX) {
             throw new UserFacingException(
-                    "The picture is too coarse to measure in: one of its pixels covers "
-                            + String.format(Locale.ROOT, "%.1f mm of the ground.", view.mmPerPx()),
-                    "Use the picture at its full size, with the leather filling most of it.");
+                    TEXTS.text(
+                            "hide-tracer.the-picture-is-too-coarse",
+                            TEXTS.text("hide-tracer.mm-of-the-ground", view.mmPerPx())),
+                    TEXTS.text("hide-tracer.use-the-picture-at-its"));
         }
     }
 }

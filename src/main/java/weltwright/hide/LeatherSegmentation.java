@@ -21,6 +21,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
+import weltwright.message.Messages;
 
 /**
  * Separates leather from what it lies on by colour, to a few pixels of a reduced photo: GrabCut (Rother, Kolmogorov and
@@ -32,6 +33,8 @@ import weltwright.image.DecodedPhoto;
  * @param pxPerCell pixels of the photo to one of the reduced photo: about how far both may be off
  */
 record LeatherSegmentation(Polyline outline, List<Polyline> holes, double pxPerCell) {
+    private static final Messages TEXTS = Messages.of(LeatherSegmentation.class);
+
     /** Longer side of the reduced photo: GrabCut takes some seconds for it. Chosen by eye. */
     private static final int REDUCED_PX = 640;
 
@@ -72,8 +75,8 @@ record LeatherSegmentation(Polyline outline, List<Polyline> holes, double pxPerC
                         || p.x() > photo.widthPx() - 1 - reach
                         || p.y() > photo.heightPx() - 1 - reach)) {
             throw new UserFacingException(
-                    "The leather runs out of the picture.",
-                    "Photograph it again from farther away, with the floor round all of it in view.");
+                    TEXTS.text("leather-segmentation.the-leather-runs-out-of"),
+                    TEXTS.text("leather-segmentation.photograph-it-again-from-farther"));
         }
         return found;
     }
@@ -188,8 +191,7 @@ record LeatherSegmentation(Polyline outline, List<Polyline> holes, double pxPerC
 
     private static UserFacingException noLeather() {
         return new UserFacingException(
-                "No leather stands out from what it lies on in this picture.",
-                "Photograph it on a ground of another colour, with the ground in view on all sides; or draw its outline by"
-                        + " hand.");
+                TEXTS.text("leather-segmentation.no-leather-stands-out-from"),
+                TEXTS.text("leather-segmentation.photograph-it-on-a-ground"));
     }
 }

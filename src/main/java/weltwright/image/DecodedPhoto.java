@@ -18,6 +18,7 @@ import weltwright.error.UserFacingException;
 import weltwright.image.format.ImageFormat;
 import weltwright.image.opencv.OpenCvImages;
 import weltwright.image.opencv.OpenCvLibraries;
+import weltwright.message.Messages;
 
 /**
  * A decoded, upright photo with 8 bits per channel. Holds memory outside the Java heap until it is closed. Derived
@@ -27,6 +28,8 @@ import weltwright.image.opencv.OpenCvLibraries;
  * time and quarters the memory. Colours at full resolution combine it with the brightness.
  */
 public final class DecodedPhoto implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(DecodedPhoto.class);
+
     /** Weights of blue, green and red in brightness: ITU-R BT.601, as JFIF 1.02 uses it. */
     private static final double[] BRIGHTNESS = {0.114, 0.587, 0.299};
 
@@ -87,9 +90,8 @@ public final class DecodedPhoto implements AutoCloseable {
         int longer = Math.max(photo.widthPx(), photo.heightPx());
         if (shorter < LEAST_SIDE_PX || longer > LONGEST_OVER_SHORTEST * shorter) {
             throw new UserFacingException(
-                    "The picture \"" + photo.name() + "\" is only " + photo.widthPx() + " by " + photo.heightPx()
-                            + " pixels: nothing can be measured in it.",
-                    "Use the photo as the camera took it, at its full size.");
+                    TEXTS.text("decoded-photo.the-picture-is-only-by", photo.name(), photo.widthPx(), photo.heightPx()),
+                    TEXTS.text("decoded-photo.use-the-photo-as-the"));
         }
     }
 
@@ -131,8 +133,8 @@ public final class DecodedPhoto implements AutoCloseable {
 
     private static UserFacingException damaged(Photo photo, @Nullable Exception cause) {
         return new UserFacingException(
-                "The picture \"" + photo.name() + "\" is damaged and cannot be decoded.",
-                "Copy it from the camera again, or take another.",
+                TEXTS.text("decoded-photo.the-picture-is-damaged-and", photo.name()),
+                TEXTS.text("decoded-photo.copy-it-from-the-camera"),
                 cause);
     }
 

@@ -14,6 +14,7 @@ import weltwright.image.metadata.CameraIdentity;
 import weltwright.image.metadata.MetadataStripper;
 import weltwright.image.metadata.PhotoHeader;
 import weltwright.io.InputFile;
+import weltwright.message.Messages;
 
 /**
  * A photo file, checked to be of a readable format and size, without the metadata that {@link MetadataStripper}
@@ -21,6 +22,8 @@ import weltwright.io.InputFile;
  * still be damaged.
  */
 public final class Photo {
+    private static final Messages TEXTS = Messages.of(Photo.class);
+
     /**
      * The greatest file size that is accepted: larger than a camera's files, small enough for the memory beside the
      * decoded picture. Chosen by eye.
@@ -131,8 +134,8 @@ public final class Photo {
                 integrity = ImageDataIntegrity.of(format(), bytes, orientation());
             } catch (IllegalArgumentException e) {
                 throw new UserFacingException(
-                        "The picture \"" + name + "\" is damaged and cannot be decoded.",
-                        "Copy it from the camera again, or take another.",
+                        TEXTS.text("photo.the-picture-is-damaged-and", name),
+                        TEXTS.text("photo.copy-it-from-the-camera"),
                         e);
             }
         }
@@ -151,12 +154,12 @@ public final class Photo {
 
     @Override
     public String toString() {
-        return name + ", " + widthPx() + " x " + heightPx() + " px";
+        return TEXTS.text("photo.x-px", name, widthPx(), heightPx());
     }
 
     private static UserFacingException tooLarge(String name) {
         return new UserFacingException(
-                name + " is larger than " + GREATEST_BYTES / 1_000_000 + " MB.",
-                "Save the photo as JPEG, which is smaller.");
+                TEXTS.text("photo.is-larger-than-mb", name, GREATEST_BYTES / 1_000_000),
+                TEXTS.text("photo.save-the-photo-as-jpeg"));
     }
 }

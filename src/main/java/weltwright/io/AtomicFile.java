@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * Writes a file atomically: into a temporary file in the same folder, which is flushed to the disk and then moved to
@@ -26,6 +27,8 @@ import weltwright.error.UserFacingException;
  * replaced. Other hard links of the file keep the previous content.
  */
 public final class AtomicFile {
+    private static final Messages TEXTS = Messages.of(AtomicFile.class);
+
     private static final Set<PosixFilePermission> WRITE = EnumSet.of(
             PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
@@ -99,9 +102,8 @@ public final class AtomicFile {
             return new FileVersion(named, written.sha256());
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The file " + named + " could not be written.",
-                    "Check that the folder may be written to and has room, that no other program has the file open, or "
-                            + "choose another folder.",
+                    TEXTS.text("atomic-file.the-file-could-not-be", named),
+                    TEXTS.text("atomic-file.check-that-the-folder-may"),
                     e);
         }
     }
@@ -132,7 +134,8 @@ public final class AtomicFile {
         Path folder = named.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new UserFacingException(
-                    "There is no folder " + folder + ".", "Make it first, or choose another folder.");
+                    TEXTS.text("atomic-file.there-is-no-folder", String.valueOf(folder)),
+                    TEXTS.text("atomic-file.make-it-first-or-choose"));
         }
         try {
             Path target = resolveLinks(named.toAbsolutePath());
@@ -141,14 +144,14 @@ public final class AtomicFile {
             }
             if (!Files.isWritable(folder(target))) {
                 throw new UserFacingException(
-                        "The folder " + folder(target) + " is write-protected.",
-                        "Choose another folder, or ask for the right to write there.");
+                        TEXTS.text("atomic-file.the-folder-is-write-protected", folder(target)),
+                        TEXTS.text("atomic-file.choose-another-folder-or-ask"));
             }
             return target;
         } catch (IOException e) {
             throw new UserFacingException(
-                    "What is at " + named + " cannot be looked at.",
-                    "Check that you may open it, or choose another name.",
+                    TEXTS.text("atomic-file.what-is-at-cannot-be", named),
+                    TEXTS.text("atomic-file.check-that-you-may-open"),
                     e);
         }
     }
@@ -174,20 +177,24 @@ public final class AtomicFile {
     private void checkReplaceable(Path target) throws IOException {
         BasicFileAttributes is = Files.readAttributes(target, BasicFileAttributes.class);
         if (is.isDirectory()) {
-            throw new UserFacingException(named + " is a folder.", "Choose another name for the file.");
+            throw new UserFacingException(
+                    TEXTS.text("atomic-file.is-a-folder", named),
+                    TEXTS.text("atomic-file.choose-another-name-for-the"));
         }
         if (!is.isRegularFile()) {
             throw new UserFacingException(
-                    named + " is a device or a pipe, not a file.", "Choose another name for the file.");
+                    TEXTS.text("atomic-file.is-a-device-or-a", named),
+                    TEXTS.text("atomic-file.choose-another-name-for-the"));
         }
         if (!Files.isWritable(target) || nobodyMayWrite(target)) {
             throw new UserFacingException(
-                    named + " is write-protected.", "Choose another name, or take the protection from the file first.");
+                    TEXTS.text("atomic-file.is-write-protected", named),
+                    TEXTS.text("atomic-file.choose-another-name-or-take"));
         }
         if (!kind.mayReplace(target)) {
             throw new UserFacingException(
-                    named + " is there already and is not " + kind.name() + ".",
-                    "Choose another name: a file of another kind is never written over.");
+                    TEXTS.text("atomic-file.is-there-already-and-is", named, kind.name()),
+                    TEXTS.text("atomic-file.choose-another-name-a-file"));
         }
     }
 

@@ -5,9 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /** The backup of a file in the same folder: its content before it was last replaced. */
 public final class Backup {
+    private static final Messages TEXTS = Messages.of(Backup.class);
+
     /** Appended to the file's name. */
     public static final String SUFFIX = ".bak";
 
@@ -41,8 +44,8 @@ public final class Backup {
         Path backup = of(file);
         if (Files.exists(backup) && !(Files.isRegularFile(backup) && kind.mayReplace(backup))) {
             throw new UserFacingException(
-                    "The version before cannot be kept as " + backup + ", for that is something else.",
-                    "Move that away, or save under another name.");
+                    TEXTS.text("backup.the-version-before-cannot-be", backup),
+                    TEXTS.text("backup.move-that-away-or-save"));
         }
         try (TemporaryFile temporary = TemporaryFile.inFolderOf(backup)) {
             temporary.write(out -> Files.copy(file, out));

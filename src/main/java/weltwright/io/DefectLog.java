@@ -12,6 +12,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Set;
+import weltwright.message.Messages;
 
 /**
  * Logs defects of the program, for its developers, in a small file in the user's own directory. An entry holds the
@@ -21,6 +22,8 @@ import java.util.Set;
  * @param file the log; made with the first entry
  */
 public record DefectLog(Path file) {
+    private static final Messages TEXTS = Messages.of(DefectLog.class);
+
     /** A log larger than this is started anew. Chosen by eye: some hundred stack traces. */
     private static final long GREATEST_BYTES = 256 * 1024;
 
@@ -39,8 +42,12 @@ public record DefectLog(Path file) {
     public String append(String doing, Throwable defect) {
         StringWriter entry = new StringWriter();
         PrintWriter lines = new PrintWriter(entry);
-        lines.println(LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS) + " " + doing
-                + ", Java " + System.getProperty("java.version") + " on " + System.getProperty("os.name"));
+        lines.println(TEXTS.text(
+                        "defect-log.java-on",
+                        LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS),
+                        doing,
+                        System.getProperty("java.version"))
+                + System.getProperty("os.name"));
         defect.printStackTrace(lines);
         lines.println();
         lines.flush();
@@ -53,9 +60,9 @@ public record DefectLog(Path file) {
                     entry.toString(),
                     StandardOpenOption.WRITE,
                     tooLong ? StandardOpenOption.TRUNCATE_EXISTING : StandardOpenOption.APPEND);
-            return "Its makers need the details, which are in " + file + ".";
+            return TEXTS.text("defect-log.its-makers-need-the-details", file);
         } catch (IOException | RuntimeException unwritable) {
-            return "The details could not be written to " + file + ".";
+            return TEXTS.text("defect-log.the-details-could-not-be", file);
         }
     }
 

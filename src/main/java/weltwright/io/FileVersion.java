@@ -11,6 +11,7 @@ import java.util.HexFormat;
 import java.util.Objects;
 import java.util.Optional;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * The content of a file at one time, by its hash, to detect a later change by another process. Modification times do
@@ -20,6 +21,8 @@ import weltwright.error.UserFacingException;
  * @param sha256 SHA-256 of its content in hexadecimal digits; empty if it did not exist
  */
 public record FileVersion(Path file, Optional<String> sha256) {
+    private static final Messages TEXTS = Messages.of(FileVersion.class);
+
     /** Of a longer file only the beginning is hashed; more than any file that the program writes. */
     private static final long GREATEST_BYTES = 500_000_000;
 
@@ -47,7 +50,10 @@ public record FileVersion(Path file, Optional<String> sha256) {
                 read = in.read(buffer);
             }
         } catch (IOException e) {
-            throw new UserFacingException(file + " cannot be read.", "Check that you may open it.", e);
+            throw new UserFacingException(
+                    TEXTS.text("file-version.cannot-be-read", file),
+                    TEXTS.text("file-version.check-that-you-may-open"),
+                    e);
         }
         return of(file, digest);
     }

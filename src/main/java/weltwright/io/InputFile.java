@@ -6,12 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * Reads files that the user named. Rejects pipes and devices, which could block or never end, and files larger than a
  * bound.
  */
 public final class InputFile {
+    private static final Messages TEXTS = Messages.of(InputFile.class);
+
     private InputFile() {}
 
     /**
@@ -23,15 +26,19 @@ public final class InputFile {
      */
     public static void check(Path file, long greatestBytes, String example) {
         if (Files.notExists(file)) {
-            throw new UserFacingException("There is no file " + file + ".", "Check its name and folder.");
+            throw new UserFacingException(
+                    TEXTS.text("input-file.there-is-no-file", file),
+                    TEXTS.text("input-file.check-its-name-and-folder"));
         }
         if (Files.isDirectory(file)) {
             throw new UserFacingException(
-                    file + " is not a file but a folder.", "Name the file itself, such as " + example + ".");
+                    TEXTS.text("input-file.is-not-a-file-but", file),
+                    TEXTS.text("input-file.name-the-file-itself-such", example));
         }
         if (!Files.isRegularFile(file)) {
             throw new UserFacingException(
-                    file + " is not a file but a pipe or a device.", "Save it as a file, such as " + example + ".");
+                    TEXTS.text("input-file.is-not-a-file-but-a-pipe-or", file),
+                    TEXTS.text("input-file.save-it-as-a-file", example));
         }
         if (!Files.isReadable(file)) {
             throw unreadable(file, null);
@@ -66,16 +73,18 @@ public final class InputFile {
 
     private static UserFacingException unreadable(Path file, @Nullable IOException cause) {
         return new UserFacingException(
-                file + " cannot be read.", "Check that you may open it, or copy it to this computer.", cause);
+                TEXTS.text("input-file.cannot-be-read", file), TEXTS.text("input-file.check-that-you-may-open"), cause);
     }
 
     private static UserFacingException tooLarge(Path file, long greatestBytes, String example) {
         return new UserFacingException(
-                file + " is larger than " + size(greatestBytes) + ", which no file such as " + example + " is.",
-                "See whether it is the right one.");
+                TEXTS.text("input-file.is-larger-than-which-no", file, size(greatestBytes), example),
+                TEXTS.text("input-file.see-whether-it-is-the"));
     }
 
     private static String size(long bytes) {
-        return bytes >= 1_000_000 ? bytes / 1_000_000 + " MB" : bytes / 1_000 + " kB";
+        return bytes >= 1_000_000
+                ? TEXTS.text("input-file.mb", bytes / 1_000_000)
+                : TEXTS.text("input-file.kb", bytes / 1_000);
     }
 }

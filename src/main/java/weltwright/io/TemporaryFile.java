@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * A temporary file that is to replace another file. Its process locks it while writing; the system releases the lock
@@ -26,6 +27,8 @@ import weltwright.error.UserFacingException;
  * shutdown hook deletes the files of a process that is terminated by a signal.
  */
 final class TemporaryFile implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(TemporaryFile.class);
+
     /** Position of the locked byte, beyond the end of any file: on Windows a locked range cannot be read by others. */
     static final long LOCKED_BYTE = 1L << 40;
 
@@ -153,7 +156,9 @@ final class TemporaryFile implements AutoCloseable {
 
     private static void checkNotEnding() {
         if (ending) {
-            throw new UserFacingException("The program was ended before the file was written.", "Start it again.");
+            throw new UserFacingException(
+                    TEXTS.text("temporary-file.the-program-was-ended-before"),
+                    TEXTS.text("temporary-file.start-it-again"));
         }
     }
 

@@ -8,9 +8,12 @@ import java.util.Optional;
 import weltwright.error.UserFacingException;
 import weltwright.io.FileVersion;
 import weltwright.io.ProcessIdentity;
+import weltwright.message.Messages;
 
 /** A job with unsaved work whose process has ended, such as by a kill or a loss of power. */
 public final class AbandonedJob {
+    private static final Messages TEXTS = Messages.of(AbandonedJob.class);
+
     private final OpenJobs all;
     private final OpenJobNote note;
     private final Path unsaved;
@@ -69,7 +72,10 @@ public final class AbandonedJob {
             Files.deleteIfExists(unsaved);
             note.delete();
         } catch (IOException e) {
-            throw new UserFacingException(unsaved + " cannot be deleted.", "Delete it by hand.", e);
+            throw new UserFacingException(
+                    TEXTS.text("abandoned-job.cannot-be-deleted", unsaved),
+                    TEXTS.text("abandoned-job.delete-it-by-hand"),
+                    e);
         }
     }
 }

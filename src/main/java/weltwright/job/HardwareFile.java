@@ -9,16 +9,20 @@ import weltwright.error.UserFacingException;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.HardwareList;
 
 /** Reads and writes a list of hardware as a JSON file, which the user may edit in a text editor. Lengths are in mm. */
 public final class HardwareFile {
+    private static final Messages TEXTS = Messages.of(HardwareFile.class);
+
     private static final String FORMAT = "weltwright hardware";
     private static final int VERSION = 1;
     private static final String UNITS = "mm";
     private static final int GREATEST_BYTES = 4_000_000;
 
-    public static final FileKind KIND = FileKind.of("a list of hardware", "\"" + FORMAT + "\"");
+    public static final FileKind KIND =
+            FileKind.of(TEXTS.text("hardware-file.a-list-of-hardware"), "\"" + FORMAT + "\"");
 
     private HardwareFile() {}
 
@@ -60,8 +64,8 @@ public final class HardwareFile {
 
     private static UserFacingException notAList(Path file, @Nullable Exception cause) {
         return new UserFacingException(
-                file + " is no list of hardware in the form that the program reads.",
-                "Have the program write one (hardware), and change that.",
+                TEXTS.text("hardware-file.is-no-list-of-hardware", file),
+                TEXTS.text("hardware-file.have-the-program-write-one"),
                 cause);
     }
 

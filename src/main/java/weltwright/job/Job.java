@@ -19,6 +19,7 @@ import weltwright.knife.HandleSection;
 import weltwright.knife.Knife;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
+import weltwright.message.Messages;
 import weltwright.sheath.PatternMaker;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.spec.SheathKind;
@@ -76,6 +77,8 @@ public record Job(
         CuttingPlan cutting,
         Map<String, LocalDateTime> workDone,
         Map<String, String> typed) {
+    private static final Messages TEXTS = Messages.of(Job.class);
+
     /** A stretch whose outline was moved by more than this counts as reviewed by the user. Chosen by eye. */
     private static final double REVIEWED_MM = 0.1;
 
@@ -369,8 +372,8 @@ public record Job(
         if (silhouette.isPresent()) {
             return this;
         }
-        Photo traceable = photo.orElseThrow(() ->
-                new UserFacingException("The job has neither a photo nor an outline.", "Open a photo of the knife."));
+        Photo traceable = photo.orElseThrow(() -> new UserFacingException(
+                TEXTS.text("job.the-job-has-neither-a"), TEXTS.text("job.open-a-photo-of-the")));
         return withTrace(Tracer.trace(traceable, settings.assumingUsual(), progress));
     }
 
@@ -381,8 +384,8 @@ public record Job(
      */
     public Knife knife() {
         return silhouette
-                .orElseThrow(() ->
-                        new UserFacingException("The knife has no outline yet.", "Open a photo of it and trace it."))
+                .orElseThrow(() -> new UserFacingException(
+                        TEXTS.text("job.the-knife-has-no-outline"), TEXTS.text("job.open-a-photo-of-it")))
                 .knife(settings.measuredSpineMm(), settings.measuredHandleMm(), shaping, settings.thickness());
     }
 

@@ -36,6 +36,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.FileVersion;
 import weltwright.io.InputFile;
+import weltwright.message.Messages;
 import weltwright.trace.report.LensSource;
 import weltwright.trace.report.PhotoAdvice;
 import weltwright.trace.report.TraceNote;
@@ -45,6 +46,8 @@ import weltwright.trace.report.TraceNote;
  * format. A job that was written reads back equal, every number exactly.
  */
 public final class JobFile {
+    private static final Messages TEXTS = Messages.of(JobFile.class);
+
     /** The file name extension of jobs, with its dot. */
     public static final String EXTENSION = ".wwj";
 
@@ -65,7 +68,8 @@ public final class JobFile {
      * A zip file whose first entry is the document. The entry's name follows its signature and 26 bytes (APPNOTE.TXT
      * 6.3.10, 4.3.7).
      */
-    public static final FileKind KIND = FileKind.of("a job", "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
+    public static final FileKind KIND =
+            FileKind.of(TEXTS.text("job-file.a-job"), "^PK\\x03\\x04.{26}" + Pattern.quote(DOCUMENT));
 
     private static final byte[] ZIP_MAGIC = {'P', 'K', 3, 4};
 
@@ -189,8 +193,8 @@ public final class JobFile {
             throw e;
         } catch (IOException | IllegalArgumentException e) {
             throw new UserFacingException(
-                    file.getFileName() + " is not a job file, or is damaged.",
-                    "Open a copy of it, or begin the job again from its photo.",
+                    TEXTS.text("job-file.is-not-a-job-file", file.getFileName()),
+                    TEXTS.text("job-file.open-a-copy-of-it"),
                     e);
         }
     }
@@ -209,8 +213,8 @@ public final class JobFile {
         }
         if (version.intValue() > JobDocument.VERSION) {
             throw new UserFacingException(
-                    file.getFileName() + " was saved by a newer version of this program.",
-                    "Update the program to open it.");
+                    TEXTS.text("job-file.was-saved-by-a-newer", file.getFileName()),
+                    TEXTS.text("job-file.update-the-program-to-open"));
         }
         return JSON.treeToValue(JobMigrations.migrate(tree), JobDocument.class);
     }

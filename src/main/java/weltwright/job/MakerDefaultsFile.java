@@ -19,6 +19,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
 import weltwright.io.UserDirectory;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.SpecFields;
 
 /**
@@ -27,11 +28,14 @@ import weltwright.sheath.spec.SpecFields;
  * @param file need not exist; made with the first change
  */
 public record MakerDefaultsFile(Path file) {
+    private static final Messages TEXTS = Messages.of(MakerDefaultsFile.class);
+
     private static final String FORMAT = "weltwright defaults";
     private static final int VERSION = 1;
     private static final String UNITS = "mm";
     private static final int GREATEST_BYTES = 4_000_000;
-    private static final FileKind KIND = FileKind.of("a maker's defaults", "\"" + FORMAT + "\"");
+    private static final FileKind KIND =
+            FileKind.of(TEXTS.text("maker-defaults-file.a-maker-s-defaults"), "\"" + FORMAT + "\"");
 
     /** The file of this computer's user. */
     public static MakerDefaultsFile standard() {
@@ -92,15 +96,17 @@ public record MakerDefaultsFile(Path file) {
             }
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The folder of " + file + " cannot be made.", "Check that you may write there.", e);
+                    TEXTS.text("maker-defaults-file.the-folder-of-cannot-be", file),
+                    TEXTS.text("maker-defaults-file.check-that-you-may-write"),
+                    e);
         }
         AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
     private UserFacingException damaged(@Nullable Exception cause) {
         return new UserFacingException(
-                "Your defaults for new jobs in " + file + " cannot be read, so new jobs begin with the usual values.",
-                "Mend the file, or remove it to set your defaults anew; it is left as it is.",
+                TEXTS.text("maker-defaults-file.your-defaults-for-new-jobs", file),
+                TEXTS.text("maker-defaults-file.mend-the-file-or-remove"),
                 cause);
     }
 

@@ -8,6 +8,7 @@ import weltwright.error.UserFacingException;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileVersion;
 import weltwright.io.ProcessIdentity;
+import weltwright.message.Messages;
 
 /**
  * The entry of a window among the {@link OpenJobs}. Keeps the unsaved work of its job in a file: beside the job's own
@@ -15,6 +16,8 @@ import weltwright.io.ProcessIdentity;
  * the same job open. Not safe for use by several threads at once.
  */
 public final class OpenJob implements AutoCloseable {
+    private static final Messages TEXTS = Messages.of(OpenJob.class);
+
     private final OpenJobs all;
     private final Path note;
     private final Path inFolder;
@@ -104,8 +107,8 @@ public final class OpenJob implements AutoCloseable {
             Files.createDirectories(all.folder());
         } catch (IOException e) {
             throw new UserFacingException(
-                    "Work that is not saved cannot be kept in " + all.folder() + ".",
-                    "Save the job often, or make room there.",
+                    TEXTS.text("open-job.work-that-is-not-saved", all.folder()),
+                    TEXTS.text("open-job.save-the-job-often-or"),
                     e);
         }
     }

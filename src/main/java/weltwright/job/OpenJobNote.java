@@ -11,6 +11,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.FileVersion;
 import weltwright.io.ProcessIdentity;
+import weltwright.message.Messages;
 
 /**
  * The note of an open job: five lines of text, a heading and then the components in their order, an empty line for what
@@ -24,8 +25,10 @@ import weltwright.io.ProcessIdentity;
  */
 record OpenJobNote(
         Path file, ProcessIdentity process, Optional<Path> job, Optional<String> sha256, Optional<Path> unsaved) {
+    private static final Messages TEXTS = Messages.of(OpenJobNote.class);
+
     private static final String HEADING = "weltwright open job";
-    private static final FileKind KIND = FileKind.of("a note of an open job", "^" + HEADING);
+    private static final FileKind KIND = FileKind.of(TEXTS.text("open-job-note.a-note-of-an-open"), "^" + HEADING);
     private static final int LINES = 5;
 
     /** Reads a note; empty where the file is none, or is gone. */

@@ -19,6 +19,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
 import weltwright.io.UserDirectory;
+import weltwright.message.Messages;
 
 /**
  * Stores the calibrated lenses of the user's phones, one JSON file for each, in the user's own settings.
@@ -26,9 +27,12 @@ import weltwright.io.UserDirectory;
  * @param folder of the files; made with the first lens
  */
 public record PhoneLensStore(Path folder) {
+    private static final Messages TEXTS = Messages.of(PhoneLensStore.class);
+
     private static final String ENDING = ".json";
     private static final String FORMAT = "weltwright phone";
-    private static final FileKind KIND = FileKind.of("a phone's lens", "\"" + FORMAT + "\"");
+    private static final FileKind KIND =
+            FileKind.of(TEXTS.text("phone-lens-store.a-phone-s-lens"), "\"" + FORMAT + "\"");
     private static final int VERSION = 1;
     private static final int GREATEST_BYTES = 64_000;
 
@@ -69,12 +73,12 @@ public record PhoneLensStore(Path folder) {
                 .filter(lens -> lens.name().equalsIgnoreCase(name.strip()))
                 .findFirst()
                 .orElseThrow(() -> new UserFacingException(
-                        "No phone called \"" + name + "\" has been measured.",
+                        TEXTS.text("phone-lens-store.no-phone-called-has-been", name),
                         all.isEmpty()
-                                ? "Measure it first, from photos of the reference sheet."
-                                : "Name one of these: "
-                                        + all.stream().map(CalibratedLens::name).collect(Collectors.joining(", "))
-                                        + "."));
+                                ? TEXTS.text("phone-lens-store.measure-it-first-from-photos")
+                                : TEXTS.text(
+                                        "phone-lens-store.name-one-of-these",
+                                        all.stream().map(CalibratedLens::name).collect(Collectors.joining(", ")))));
     }
 
     /**
@@ -88,7 +92,9 @@ public record PhoneLensStore(Path folder) {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The folder " + folder + " cannot be made.", "Check that you may write there.", e);
+                    TEXTS.text("phone-lens-store.the-folder-cannot-be-made", folder),
+                    TEXTS.text("phone-lens-store.check-that-you-may-write"),
+                    e);
         }
         Path file = folder.resolve(fileName(lens.name()));
         ObjectNode json = JobFile.JSON.createObjectNode().put("format", FORMAT).put("version", VERSION);

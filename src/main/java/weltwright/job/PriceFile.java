@@ -20,15 +20,18 @@ import weltwright.io.InputFile;
 import weltwright.io.UserDirectory;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.cost.PriceList;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.HardwareList;
 
 /** Reads and writes the maker's prices as a JSON file, which the maker changes in a text editor. */
 public final class PriceFile {
+    private static final Messages TEXTS = Messages.of(PriceFile.class);
+
     private static final String FORMAT = "weltwright prices";
     private static final int VERSION = 1;
     private static final int GREATEST_BYTES = 1_000_000;
 
-    public static final FileKind KIND = FileKind.of("a list of prices", "\"" + FORMAT + "\"");
+    public static final FileKind KIND = FileKind.of(TEXTS.text("price-file.a-list-of-prices"), "\"" + FORMAT + "\"");
 
     private PriceFile() {}
 
@@ -93,7 +96,9 @@ public final class PriceFile {
             }
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The folder of " + file + " cannot be made.", "Check that you may write there.", e);
+                    TEXTS.text("price-file.the-folder-of-cannot-be", file),
+                    TEXTS.text("price-file.check-that-you-may-write"),
+                    e);
         }
         AtomicFile.of(file, KIND)
                 .write(out ->
@@ -147,8 +152,8 @@ public final class PriceFile {
 
     private static UserFacingException notAList(Path file, @Nullable Exception cause) {
         return new UserFacingException(
-                file + " is no list of prices in the form that the program reads.",
-                "Have the program write one (prices), and change that.",
+                TEXTS.text("price-file.is-no-list-of-prices", file),
+                TEXTS.text("price-file.have-the-program-write-one"),
                 cause);
     }
 

@@ -13,6 +13,7 @@ import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.InputFile;
 import weltwright.io.UserDirectory;
+import weltwright.message.Messages;
 
 /**
  * Remembers the jobs that were opened or saved last, and the stage at which each was left. What cannot be read or
@@ -21,8 +22,11 @@ import weltwright.io.UserDirectory;
  * @param file JSON
  */
 public record RecentJobs(Path file) {
+    private static final Messages TEXTS = Messages.of(RecentJobs.class);
+
     private static final String FORMAT = "weltwright recent jobs";
-    private static final FileKind KIND = FileKind.of("a list of recent jobs", "\"" + FORMAT + "\"");
+    private static final FileKind KIND =
+            FileKind.of(TEXTS.text("recent-jobs.a-list-of-recent-jobs"), "\"" + FORMAT + "\"");
     private static final int GREATEST_BYTES = 1_000_000;
 
     /** Chosen by eye. */

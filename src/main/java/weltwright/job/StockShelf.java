@@ -21,6 +21,7 @@ import weltwright.io.InputFile;
 import weltwright.io.UserDirectory;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 
 /**
  * The leather that the maker has, one JSON file for each piece of stock. A file keeps what the stock was before each
@@ -29,8 +30,11 @@ import weltwright.layout.stock.Stock;
  * @param folder of the files; made with the first stock
  */
 public record StockShelf(Path folder) {
+    private static final Messages TEXTS = Messages.of(StockShelf.class);
+
     private static final String ENDING = ".json";
-    private static final FileKind KIND = FileKind.of("a piece of stock", "\"" + StockJson.FORMAT + "\"");
+    private static final FileKind KIND =
+            FileKind.of(TEXTS.text("stock-shelf.a-piece-of-stock"), "\"" + StockJson.FORMAT + "\"");
     private static final int GREATEST_BYTES = 4_000_000;
 
     /** The shelf of this computer's user. */
@@ -84,7 +88,9 @@ public record StockShelf(Path folder) {
                 files.forEach(all::add);
             } catch (IOException | DirectoryIteratorException e) {
                 throw new UserFacingException(
-                        "The folder " + folder + " cannot be read.", "Check that you may read it.", e);
+                        TEXTS.text("stock-shelf.the-folder-cannot-be-read", folder),
+                        TEXTS.text("stock-shelf.check-that-you-may-read"),
+                        e);
             }
         }
         all.sort(Comparator.naturalOrder());
@@ -122,7 +128,8 @@ public record StockShelf(Path folder) {
         Path file = file(item.name());
         if (Files.exists(file)) {
             throw new UserFacingException(
-                    "There is stock called \"" + item.name() + "\" already.", "Give the new one another name.");
+                    TEXTS.text("stock-shelf.there-is-stock-called-already", item.name()),
+                    TEXTS.text("stock-shelf.give-the-new-one-another"));
         }
         write(file, StockJson.of(item));
     }
@@ -156,7 +163,8 @@ public record StockShelf(Path folder) {
         StockJson before = read(file)
                 .beforeCut()
                 .orElseThrow(() -> new UserFacingException(
-                        "Nothing has been cut from \"" + name + "\".", "Name stock from which something was cut."));
+                        TEXTS.text("stock-shelf.nothing-has-been-cut-from", name),
+                        TEXTS.text("stock-shelf.name-stock-from-which-something")));
         write(file, before);
         return before.current();
     }
@@ -167,7 +175,9 @@ public record StockShelf(Path folder) {
             Files.delete(existing(name));
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The stock \"" + name + "\" cannot be removed.", "Check that you may write in " + folder + ".", e);
+                    TEXTS.text("stock-shelf.the-stock-cannot-be-removed", name),
+                    TEXTS.text("stock-shelf.check-that-you-may-write", folder),
+                    e);
         }
     }
 
@@ -176,10 +186,10 @@ public record StockShelf(Path folder) {
         if (!Files.exists(file)) {
             List<String> names = all().stream().map(Stock::name).toList();
             throw new UserFacingException(
-                    "There is no stock called \"" + name + "\".",
+                    TEXTS.text("stock-shelf.there-is-no-stock-called", name),
                     names.isEmpty()
-                            ? "Put some on the shelf first (stock)."
-                            : "Name one of these: " + String.join(", ", names) + ".");
+                            ? TEXTS.text("stock-shelf.put-some-on-the-shelf")
+                            : TEXTS.text("stock-shelf.name-one-of-these", String.join(", ", names)));
         }
         return file;
     }
@@ -196,7 +206,9 @@ public record StockShelf(Path folder) {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The folder " + folder + " cannot be made.", "Check that you may write there.", e);
+                    TEXTS.text("stock-shelf.the-folder-cannot-be-made", folder),
+                    TEXTS.text("stock-shelf.check-that-you-may-write-there"),
+                    e);
         }
         AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
@@ -240,16 +252,15 @@ public record StockShelf(Path folder) {
 
     private static UserFacingException notDrawing(Path file, Exception cause) {
         return new UserFacingException(
-                file + " is no drawing of stock that the program can read.",
-                "Give an SVG whose page has its size in mm, with closed polygons or paths of lines and curves and without"
-                        + " transformations.",
+                TEXTS.text("stock-shelf.is-no-drawing-of-stock", file),
+                TEXTS.text("stock-shelf.give-an-svg-whose-page"),
                 cause);
     }
 
     private static UserFacingException notStock(Path file, @Nullable Exception cause) {
         return new UserFacingException(
-                file + " is no outline of stock in the form that the program reads.",
-                "Give JSON with \"outline\": [[x, y], ...] in mm, and \"flaws\" and \"poorer\": lists like it.",
+                TEXTS.text("stock-shelf.is-no-outline-of-stock", file),
+                TEXTS.text("stock-shelf.give-json-with-outline-x"),
                 cause);
     }
 }

@@ -9,6 +9,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.curve.Outline;
 import weltwright.geometry.curve.OutlineEdit;
 import weltwright.geometry.curve.OutlineNode;
+import weltwright.message.Messages;
 import weltwright.units.Length;
 
 /**
@@ -27,6 +28,8 @@ import weltwright.units.Length;
  * @param outlineMm the length on the outline before it was bent
  */
 public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outlineMm) {
+    private static final Messages TEXTS = Messages.of(CaliperMeasure.class);
+
     /** Greatest and least reach of a width measure to one side. Chosen by eye. */
     private static final double REACH_MM = 20;
 
@@ -71,14 +74,13 @@ public record CaliperMeasure(OptionalDouble fromTipMm, double mm, double outline
         double now = typed.on(silhouette);
         if (!(now > 0)) {
             throw new UserFacingException(
-                    "The knife has no width " + inWords(typed.fromTipMm.orElse(0)) + " from its tip.",
-                    "Give a place between tip and butt.");
+                    TEXTS.text("caliper-measure.the-knife-has-no-width", inWords(typed.fromTipMm.orElse(0))),
+                    TEXTS.text("caliper-measure.give-a-place-between-tip"));
         }
         if (Math.abs(typed.mm - now) > MOST_MM + MOST_PART * now) {
             throw new UserFacingException(
-                    "The outline says " + inWords(now) + " there, too far from " + inWords(typed.mm)
-                            + " to be bent to it.",
-                    "Measure again; check the handle's thickness and the sheet's bars, or take another photo.");
+                    TEXTS.text("caliper-measure.the-outline-says-there-too", inWords(now), inWords(typed.mm)),
+                    TEXTS.text("caliper-measure.measure-again-check-the-handle"));
         }
         return new CaliperMeasure(typed.fromTipMm, typed.mm, now);
     }

@@ -6,19 +6,23 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 
 /** A landmark that the user can move along the outline. */
 public enum MovableLandmark implements MovablePoint {
-    TIP("tip", Landmarks::tip, Landmarks::withTip),
-    HEEL("heel", Landmarks::heel, Landmarks::withHeel),
-    SPINE("spine meets handle", Landmarks::spineStart, Landmarks::withSpineStart),
-    BUTT("butt", Landmarks::butt, Landmarks::withButt),
+    TIP(Messages.of(MovableLandmark.class).text("movable-landmark.tip"), Landmarks::tip, Landmarks::withTip),
+    HEEL(Messages.of(MovableLandmark.class).text("movable-landmark.heel"), Landmarks::heel, Landmarks::withHeel),
+    SPINE(
+            Messages.of(MovableLandmark.class).text("movable-landmark.spine-meets-handle"),
+            Landmarks::spineStart,
+            Landmarks::withSpineStart),
+    BUTT(Messages.of(MovableLandmark.class).text("movable-landmark.butt"), Landmarks::butt, Landmarks::withButt),
     GUARD_FRONT(
-            "guard's front",
+            Messages.of(MovableLandmark.class).text("movable-landmark.guard-s-front"),
             l -> l.guard().orElseThrow().front(),
             (l, p) -> l.withGuard(l.guard().map(g -> new Guard(p, g.back())))),
     GUARD_BACK(
-            "guard's back",
+            Messages.of(MovableLandmark.class).text("movable-landmark.guard-s-back"),
             l -> l.guard().orElseThrow().back(),
             (l, p) -> l.withGuard(l.guard().map(g -> new Guard(g.front(), p))));
 

@@ -9,6 +9,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.Outline;
 import weltwright.geometry.curve.OutlineNode;
+import weltwright.message.Messages;
 
 /**
  * The outline of a knife in its mid-plane, seen from above as the knife lay in the photo, never mirrored. In its frame
@@ -20,6 +21,8 @@ import weltwright.geometry.curve.OutlineNode;
  * @param spineOnLeft whether the spine is on the side of positive y, the left as seen towards the tip
  */
 public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLeft) {
+    private static final Messages TEXTS = Messages.of(Silhouette.class);
+
     /** A corner of a changed outline is taken to be the old one within this distance. Chosen by eye. */
     private static final double SAME_CORNER_MM = 3;
 
@@ -69,8 +72,8 @@ public record Silhouette(Outline outline, Landmarks landmarks, boolean spineOnLe
         double back = landmarks.tip().x() - Math.max(frontFromTipMm, backFromTipMm);
         if (front >= landmarks.tip().x() || back <= landmarks.butt().x()) {
             throw new UserFacingException(
-                    "The guard would not lie on the knife.",
-                    "Measure from the tip, along the knife, to the guard's front and to its back.");
+                    TEXTS.text("silhouette.the-guard-would-not-lie"),
+                    TEXTS.text("silhouette.measure-from-the-tip-along"));
         }
         Guard guard = new Guard(outermost(sides, front), outermost(sides, back));
         return withGuard(Optional.of(guard.map(p -> curve.at(curve.stationOf(p)))));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 import weltwright.units.Length;
 
 /**
@@ -24,6 +25,8 @@ import weltwright.units.Length;
  * @param readings from the tip to the butt, no two at one place, at most {@link #MOST}
  */
 public record ThicknessProfile(List<Reading> readings) {
+    private static final Messages TEXTS = Messages.of(ThicknessProfile.class);
+
     /** The greatest number of readings; more would only follow the caliper's own error. Chosen by eye. */
     public static final int MOST = 8;
 
@@ -55,15 +58,16 @@ public record ThicknessProfile(List<Reading> readings) {
                 .toList();
         if (readings.size() > MOST) {
             throw new UserFacingException(
-                    "More than " + MOST + " thicknesses along the knife are given.",
-                    "Leave out those between which the knife is straight.");
+                    TEXTS.text("thickness-profile.more-than-thicknesses-along-the", MOST),
+                    TEXTS.text("thickness-profile.leave-out-those-between-which"));
         }
         for (int i = 1; i < readings.size(); i++) {
             if (readings.get(i).fromTipMm - readings.get(i - 1).fromTipMm < SAME_PLACE_MM) {
                 throw new UserFacingException(
-                        "Two thicknesses are given for the place "
-                                + new Length(readings.get(i).fromTipMm).inMillimetres() + " from the tip.",
-                        "Give one for each place.");
+                        TEXTS.text(
+                                "thickness-profile.two-thicknesses-are-given-for",
+                                new Length(readings.get(i).fromTipMm).inMillimetres()),
+                        TEXTS.text("thickness-profile.give-one-for-each-place"));
             }
         }
     }

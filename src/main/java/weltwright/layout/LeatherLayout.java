@@ -20,6 +20,7 @@ import weltwright.layout.stock.LeatherPiece;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 
 /**
  * Lays the pieces of sheaths out on one stock: the most whole sheaths from all of it, or given sheaths from as little
@@ -33,6 +34,8 @@ import weltwright.layout.stock.Stock;
  * Where the rest finds no room on these terms, the straps stay where the search put them.
  */
 public final class LeatherLayout {
+    private static final Messages TEXTS = Messages.of(LeatherLayout.class);
+
     private static final double ROWS_LONGER = 0.03;
 
     /** Part of the budget for a layout with straps anywhere; the rest is for one with straps in rows. */
@@ -91,9 +94,9 @@ public final class LeatherLayout {
         ContainerPacking.Filling whole = packing.fill(k -> items(suiting.get(k)), suiting.size(), first, filling -> {});
         if (whole.groups() < suiting.size()) {
             throw new UserFacingException(
-                    "Of " + suiting.size() + " sheaths, room was found on " + stock.name() + " for " + whole.groups()
-                            + ".",
-                    "Take more leather or fewer sheaths, or let the search take longer.");
+                    TEXTS.text(
+                            "leather-layout.of-sheaths-room-was-found", suiting.size(), stock.name(), whole.groups()),
+                    TEXTS.text("leather-layout.take-more-leather-or-fewer"));
         }
         List<SearchItem> all = new ArrayList<>();
         suiting.forEach(sheath -> all.addAll(items(sheath)));
@@ -163,8 +166,8 @@ public final class LeatherLayout {
         for (SheathPieces sheath : suiting) {
             if (sheath.pieces().isEmpty()) {
                 throw new UserFacingException(
-                        "No piece of " + sheath.name() + " is made of leather as thick as " + stock.name() + ".",
-                        "Give the thickness of the stock as the sheath's leather has it, or leave it out.");
+                        TEXTS.text("leather-layout.no-piece-of-is-made", sheath.name(), stock.name()),
+                        TEXTS.text("leather-layout.give-the-thickness-of-the"));
             }
         }
         return suiting;

@@ -12,6 +12,7 @@ import weltwright.layout.search.Budget;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 
 /**
  * Lays sheaths out on several stocks. The pieces of one thickness of each sheath lie together on one stock of that
@@ -24,6 +25,8 @@ import weltwright.layout.stock.Stock;
  * another might suit its few sheaths better; all ways to share them out are not tried.
  */
 public final class SeveralStocks {
+    private static final Messages TEXTS = Messages.of(SeveralStocks.class);
+
     private static final double TRIAL = 0.5;
 
     private final List<Stock> stocks;
@@ -110,8 +113,8 @@ public final class SeveralStocks {
         }
         if (count.isPresent() && done < count.getAsInt()) {
             throw new UserFacingException(
-                    "Of " + count.getAsInt() + " sheaths, room was found on all stock together for " + done + ".",
-                    "Take more leather or fewer sheaths, or let the search take longer.");
+                    TEXTS.text("several-stocks.of-sheaths-room-was-found", count.getAsInt(), done),
+                    TEXTS.text("several-stocks.take-more-leather-or-fewer"));
         }
         return layouts.stream().filter(layout -> !layout.sheaths().isEmpty()).toList();
     }

@@ -3,13 +3,13 @@ package weltwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import weltwright.error.UserFacingException;
 import weltwright.layout.stock.LeatherPiece;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 
 /**
  * Stocks of about one thickness, and the pieces of each sheath that are cut from them.
@@ -22,6 +22,8 @@ import weltwright.layout.stock.Stock;
  * @param parts of each kind of sheath, in their order; empty ones where no piece of that kind is of this leather
  */
 record StockGroup(List<Stock> stocks, List<SheathPieces> parts) {
+    private static final Messages TEXTS = Messages.of(StockGroup.class);
+
     StockGroup {
         stocks = List.copyOf(stocks);
         parts = List.copyOf(parts);
@@ -100,18 +102,17 @@ record StockGroup(List<Stock> stocks, List<SheathPieces> parts) {
     }
 
     private static UserFacingException tooFew(double thicknessMm, List<SheathPieces> kinds) {
-        String piece = "A piece";
+        String piece = TEXTS.text("stock-group.a-piece");
         for (SheathPieces kind : kinds) {
             for (LeatherPiece each : kind.pieces()) {
                 if (each.piece().thicknessMm() == thicknessMm) {
-                    piece = "The " + each.piece().name() + " of " + kind.name();
+                    piece = TEXTS.text("stock-group.the-of", each.piece().name(), kind.name());
                 }
             }
         }
         return new UserFacingException(
-                piece + " is made of leather of " + String.format(Locale.ROOT, "%.1f mm", thicknessMm)
-                        + ", and none of the stock is as thick.",
-                "Name stock of this thickness too, or stock without a thickness.");
+                TEXTS.text("stock-group.is-made-of-leather-of", piece, TEXTS.text("stock-group.mm", thicknessMm)),
+                TEXTS.text("stock-group.name-stock-of-this-thickness"));
     }
 
     /** The parts of so many whole sheaths, made in turn, that have a piece of this leather. */

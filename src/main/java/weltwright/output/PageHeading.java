@@ -3,6 +3,7 @@ package weltwright.output;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import weltwright.message.Messages;
 
 /**
  * The data of the order that are printed on each page.
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
  * @param notes free text, printed once; may be empty
  */
 public record PageHeading(String customer, String knifeName, LocalDate date, String notes) {
+    private static final Messages TEXTS = Messages.of(PageHeading.class);
 
     /** Knife, customer and date (ISO 8601) on one line. */
     public String line() {
@@ -27,6 +29,8 @@ public record PageHeading(String customer, String knifeName, LocalDate date, Str
     public String title() {
         List<String> known =
                 Stream.of(knifeName, customer).filter(s -> !s.isBlank()).toList();
-        return known.isEmpty() ? "Sheath pattern" : "Sheath pattern: " + String.join(", ", known);
+        return known.isEmpty()
+                ? TEXTS.text("page-heading.sheath-pattern")
+                : TEXTS.text("page-heading.sheath-pattern-2", String.join(", ", known));
     }
 }

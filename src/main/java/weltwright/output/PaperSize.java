@@ -1,5 +1,6 @@
 package weltwright.output;
 
+import weltwright.message.Messages;
 import weltwright.units.PrintScale;
 
 /**
@@ -7,11 +8,11 @@ import weltwright.units.PrintScale;
  */
 public enum PaperSize {
     A4("A4", 210, 297),
-    LETTER("Letter", 215.9, 279.4),
+    LETTER(Messages.of(PaperSize.class).text("paper-size.letter"), 215.9, 279.4),
     A3("A3", 297, 420),
-    TABLOID("Tabloid", 279.4, 431.8),
+    TABLOID(Messages.of(PaperSize.class).text("paper-size.tabloid"), 279.4, 431.8),
     /** One page of the smallest size from A3 to A0 on which the whole pattern fits uncut. */
-    ONE_LARGE_PAGE("One large page", 297, 420);
+    ONE_LARGE_PAGE(Messages.of(PaperSize.class).text("paper-size.one-large-page"), 297, 420);
 
     private final String words;
     private final double widthMm;

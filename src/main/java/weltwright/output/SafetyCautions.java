@@ -1,33 +1,29 @@
 package weltwright.output;
 
 import java.util.List;
+import weltwright.message.Messages;
 
 /** The safety cautions for makers of sheaths. Common practice. */
 public final class SafetyCautions {
+    private static final Messages TEXTS = Messages.of(SafetyCautions.class);
+
     /** Short form, printed beside the pieces. */
     public static final List<String> SHORT = List.of(
-            "Tape the blade's edge and point while you fit the knife and trace round it.",
-            "Cut and punch on a board, away from your hand. Keep fingers off the line of the knife.",
-            "Use glue, dye and finish with the window open; wear a mask when you sand leather edges.",
-            "Test how the knife is held, upside down and shaken, over a soft surface. Never carry a knife in a sheath"
-                    + " that you have not tested.",
-            "The law on carrying knives where you are comes first.");
+            TEXTS.text("safety-cautions.tape-the-blade-s-edge"),
+            TEXTS.text("safety-cautions.cut-and-punch-on-a"),
+            TEXTS.text("safety-cautions.use-glue-dye-and-finish"),
+            TEXTS.text("safety-cautions.test-how-the-knife-is"),
+            TEXTS.text("safety-cautions.the-law-on-carrying-knives"));
 
     /** Full form, printed on the bench card. */
     public static final List<String> WHOLE = List.of(
-            "The law on making, owning and carrying knives where you are comes before all that is said here. Where a"
-                    + " skilled maker tells you otherwise than this card, listen to the maker.",
-            "The knife: tape its edge and point for as long as it is on the bench, and take the tape off last. Put it"
-                    + " into the damp sheath well wrapped; leave no blade in wet leather.",
-            "Cutting tools: cut on a board, away from the hand that holds, with a sharp blade; a dull one slips. Lay awl"
-                    + " and knife down where they cannot roll.",
-            "Punches and irons: strike them upright on a board that gives, with a mallet of wood or hide. Wear glasses"
-                    + " when you set rivets and snaps.",
-            "Glue, dye and finish: open the window, keep flames away, wear gloves, and read what the maker of it says."
-                    + " Rags with oil can take fire by themselves: dry them flat, outdoors.",
-            "Dust: sand edges in a mask, and not where others breathe.",
-            "Test the finished sheath over a soft surface: upside down, shaken, and with the body bent as when sitting."
-                    + " Never carry a knife in a sheath that you have not tested.");
+            TEXTS.text("safety-cautions.the-law-on-making-owning"),
+            TEXTS.text("safety-cautions.the-knife-tape-its-edge"),
+            TEXTS.text("safety-cautions.cutting-tools-cut-on-a"),
+            TEXTS.text("safety-cautions.punches-and-irons-strike-them"),
+            TEXTS.text("safety-cautions.glue-dye-and-finish-open"),
+            TEXTS.text("safety-cautions.dust-sand-edges-in-a"),
+            TEXTS.text("safety-cautions.test-the-finished-sheath-over"));
 
     private SafetyCautions() {}
 }

@@ -15,6 +15,7 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Hole;
@@ -44,6 +45,8 @@ import weltwright.units.UnitAwareException;
  * refused.
  */
 final class PatternValidator {
+    private static final Messages TEXTS = Messages.of(PatternValidator.class);
+
     /** Chords in place of arcs, and cuts drawn with fewer points, take so much at the most. */
     private static final double DRAWN_MM = 0.1;
 
@@ -91,7 +94,9 @@ final class PatternValidator {
     private void names() {
         for (Piece piece : pattern.pieces()) {
             if (pieces.put(piece.name(), piece) != null) {
-                throw refused(Remedy.of(piece.kind()), "Two different pieces would both be called %s.", piece.name());
+                throw refused(
+                        Remedy.of(piece.kind()),
+                        TEXTS.text("pattern-validator.two-different-pieces-would-both", piece.name()));
             }
         }
     }
@@ -99,7 +104,7 @@ final class PatternValidator {
     private void cut(Piece piece) {
         Polyline outline = piece.outline();
         if (!outline.closed() || !outline.polygon().isValid() || !(outline.signedAreaMm2() > 0)) {
-            throw refused(Remedy.of(piece.kind()), "The cut of the %s would cross itself.", piece.name());
+            throw refused(Remedy.of(piece.kind()), TEXTS.text("pattern-validator.the-cut-of-the-would", piece.name()));
         }
     }
 
@@ -114,14 +119,19 @@ final class PatternValidator {
             double wanted =
                     hole.use() == Hole.Use.STITCH ? stitchMarginMm(piece) : BESIDE_PUNCHED_MM + hole.diameterMm() / 2;
             if (!inside || toCut < wanted - DRAWN_MM) {
-                String name = hole.use().name().toLowerCase(Locale.ROOT) + " hole of the " + piece.name() + " would ";
+                String use =
+                        TEXTS.text("pattern-validator.hole." + hole.use().name().toLowerCase(Locale.ROOT));
                 throw refused(
                         hole.use() == Hole.Use.DRAIN ? Remedy.DRAIN : Remedy.of(piece.kind()),
-                        unit -> "A " + name
-                                + (inside
-                                        ? "be " + unit.format(toCut, 1) + " from the cut, and needs "
-                                                + unit.format(wanted, 1) + "."
-                                        : "lie " + unit.format(toCut, 1) + " outside the leather."));
+                        unit -> inside
+                                ? TEXTS.text(
+                                        "pattern-validator.hole-near-cut",
+                                        use,
+                                        piece.name(),
+                                        unit.format(toCut, 1),
+                                        unit.format(wanted, 1))
+                                : TEXTS.text(
+                                        "pattern-validator.hole-outside", use, piece.name(), unit.format(toCut, 1)));
             }
         }
     }
@@ -146,8 +156,8 @@ final class PatternValidator {
                 || (!(pitch.offBy(spec.stitching().pitchMm()) <= TOLD_FROM) && !told)) {
             throw refused(
                     Remedy.of(seam.kind()),
-                    unit -> "The holes of the " + seam.name() + " would be " + unit.format(pitch.leastMm(), 2)
-                            + " apart.");
+                    unit -> TEXTS.text(
+                            "pattern-validator.the-holes-of-the-would", seam.name(), unit.format(pitch.leastMm(), 2)));
         }
         seam.layers().forEach(layer -> drawn(seam, layer));
         if (seam.closed()) {
@@ -166,7 +176,9 @@ final class PatternValidator {
         Set<Point> holes = new HashSet<>();
         piece(layer).holes().forEach(hole -> holes.add(hole.centre()));
         if (!holes.containsAll(layer.holes())) {
-            throw refused(Remedy.of(seam.kind()), "The %s would lack holes of the %s.", layer.piece(), seam.name());
+            throw refused(
+                    Remedy.of(seam.kind()),
+                    TEXTS.text("pattern-validator.the-would-lack-holes-of", layer.piece(), seam.name()));
         }
     }
 
@@ -236,24 +248,24 @@ final class PatternValidator {
     }
 
     private static UserFacingException unmatched(String name, Remedy remedy, Seam.Layer layer) {
-        return refused(remedy, "The holes of the %s would not meet on the %s.", name, layer.piece());
+        return refused(remedy, TEXTS.text("pattern-validator.the-holes-of-the-would-not-meet-on", name, layer.piece()));
     }
 
     private static UserFacingException refused(Remedy remedy, Function<MeasureUnit, String> whatIsWrong) {
         return new UnitAwareException(whatIsWrong, unit -> remedy.words);
     }
 
-    private static UserFacingException refused(Remedy remedy, String format, Object... values) {
-        return new UserFacingException(String.format(Locale.ROOT, format, values), remedy.words);
+    private static UserFacingException refused(Remedy remedy, String whatIsWrong) {
+        return new UserFacingException(whatIsWrong, remedy.words);
     }
 
     /** The choices that put a fault right, by what is at fault. */
     private enum Remedy {
-        DRAIN("Choose a smaller drain hole, or none."),
-        HANDLE_STRAP("Choose a wider strap round the handle, smaller hardware, or no strap."),
-        BELT("Choose another belt loop, less tilt, or a smaller stitch margin."),
-        WELT("Choose a smaller stitch margin or pitch, a welt cut whole, or fewer layers for it."),
-        BODY("Choose a smaller stitch margin or pitch, fewer layers or thinner leather for the welt, or less tilt.");
+        DRAIN(TEXTS.text("pattern-validator.choose-a-smaller-drain-hole")),
+        HANDLE_STRAP(TEXTS.text("pattern-validator.choose-a-wider-strap-round")),
+        BELT(TEXTS.text("pattern-validator.choose-another-belt-loop-less")),
+        WELT(TEXTS.text("pattern-validator.choose-a-smaller-stitch-margin")),
+        BODY(TEXTS.text("pattern-validator.choose-a-smaller-stitch-margin-or-pitch-fewer"));
 
         private final String words;
 

@@ -9,6 +9,7 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.geometry.curve.Outline;
 import weltwright.knife.Knife;
+import weltwright.message.Messages;
 import weltwright.sheath.attachment.BackExtension;
 import weltwright.sheath.attachment.BeltLoopDraft;
 import weltwright.sheath.attachment.HandleStrapDraft;
@@ -33,6 +34,8 @@ import weltwright.sheath.stitch.StitchRow;
 
 /** The pieces and seams of one sheath, drawn from its planform and its flat leather, and laid before the maker. */
 final class SheathDraft {
+    private static final Messages TEXTS = Messages.of(SheathDraft.class);
+
     /** A throat is hollowed by no more than this share of its width. */
     private static final double DEEPEST_HOLLOW = 0.12;
 
@@ -199,7 +202,7 @@ final class SheathDraft {
         marks.add(new Mark(
                 Polyline.open(List.of(new Point(throat.atMm(fold), fold), new Point(end, fold))),
                 Mark.Kind.FOLD,
-                "fold round the spine"));
+                TEXTS.text("sheath-draft.fold-round-the-spine")));
         for (Mark mark : stitches.marks(row, margin, 0, stitches.count() - 1)) {
             marks.add(mark);
             marks.add(acrossFold(mark));
@@ -356,7 +359,9 @@ final class SheathDraft {
     private static Mark grain(Point middle) {
         Point half = new Point(15, 0);
         return new Mark(
-                Polyline.open(List.of(middle.minus(half), middle.plus(half))), Mark.Kind.GRAIN, "least stretch");
+                Polyline.open(List.of(middle.minus(half), middle.plus(half))),
+                Mark.Kind.GRAIN,
+                TEXTS.text("sheath-draft.least-stretch"));
     }
 
     private Point acrossFold(Point p) {

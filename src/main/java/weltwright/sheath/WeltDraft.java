@@ -5,6 +5,7 @@ import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Piece;
@@ -20,6 +21,8 @@ import weltwright.sheath.stitch.StitchRow;
  * Drafts the pieces of the welt and its layers of the main seam, for each thickness of leather, whole or in two parts.
  */
 final class WeltDraft {
+    private static final Messages TEXTS = Messages.of(WeltDraft.class);
+
     /** Tolerance of cleaning an outline, finer than a hand can cut. Chosen by eye. */
     private static final double SPECK_MM = 0.003;
 
@@ -77,7 +80,7 @@ final class WeltDraft {
 
     private String name(WeltStack.Sheets sheets, Part part) {
         return Piece.Kind.WELT.words()
-                + (stack.sheets().size() == 1 ? "" : " of " + stack.thicknessWords(sheets) + " mm")
+                + (stack.sheets().size() == 1 ? "" : TEXTS.text("welt-draft.of-mm", stack.thicknessWords(sheets)))
                 + part.name();
     }
 
@@ -101,8 +104,8 @@ final class WeltDraft {
         List<Region> parts = form.welt().cutInTwo(middle, across);
         boolean throatFirst = parts.get(0).distanceTo(here) < parts.get(1).distanceTo(here);
         return List.of(
-                new Part(", throat part", parts.get(throatFirst ? 0 : 1), 0, joint),
-                new Part(", tip part", parts.get(throatFirst ? 1 : 0), joint + 1, holes - 1));
+                new Part(TEXTS.text("welt-draft.throat-part"), parts.get(throatFirst ? 0 : 1), 0, joint),
+                new Part(TEXTS.text("welt-draft.tip-part"), parts.get(throatFirst ? 1 : 0), joint + 1, holes - 1));
     }
 
     /**
@@ -128,7 +131,7 @@ final class WeltDraft {
                     form.skivedFromMm(),
                     spec.welt().innerMarginMm(),
                     spec.stitching().marginMm());
-            marks.add(new Mark(across, Mark.Kind.SKIVE, "skive to nothing"));
+            marks.add(new Mark(across, Mark.Kind.SKIVE, TEXTS.text("welt-draft.skive-to-nothing")));
         }
         return marks;
     }

@@ -9,6 +9,7 @@ import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.capture.LensEvidence;
 import weltwright.trace.capture.PhotoQualityCheck;
 import weltwright.trace.capture.TraceSettings;
@@ -26,6 +27,8 @@ import weltwright.trace.outline.ThicknessRemoval;
  * <p>Of several edges it takes the clearest that is not the ground's print, with preference for those near the line.
  */
 public final class EdgeSnapper {
+    private static final Messages TEXTS = Messages.of(EdgeSnapper.class);
+
     /** Standard deviation of the smoothing of a stroke against the tremor of a hand; chosen by eye. */
     private static final double DRAWN_SIGMA_MM = 0.6;
 
@@ -125,7 +128,9 @@ public final class EdgeSnapper {
 
     private static void checkInside(DecodedPhoto picture, Polyline line, double reachPx) {
         if (!line.points().stream().allMatch(p -> PhotoQualityCheck.isInside(picture, p, reachPx))) {
-            throw new UserFacingException("The line runs out of the photo.", "Keep to where the knife is to be seen.");
+            throw new UserFacingException(
+                    TEXTS.text("edge-snapper.the-line-runs-out-of"),
+                    TEXTS.text("edge-snapper.keep-to-where-the-knife"));
         }
     }
 

@@ -12,6 +12,7 @@ import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundLines;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
+import weltwright.message.Messages;
 import weltwright.trace.capture.LensEvidence;
 import weltwright.trace.capture.PhotoQualityCheck;
 import weltwright.trace.capture.SolvedView;
@@ -38,6 +39,8 @@ public record PhotoAssessment(
         List<PhotoAdvice> advice,
         Optional<String> question,
         boolean pitchAsked) {
+    private static final Messages TEXTS = Messages.of(PhotoAssessment.class);
+
     /** Length of the pieces in which a line of the ground is drawn, to follow the distortion of the lens; by eye. */
     private static final double PIECE_MM = 8;
 
@@ -51,7 +54,7 @@ public record PhotoAssessment(
 
     /** Assesses a photo. Problems with the photo are part of the assessment and not thrown. */
     public static PhotoAssessment at(Photo photo, TraceSettings settings, ProgressListener progress) {
-        progress.at("Reading the picture", 0);
+        progress.at(TEXTS.text("photo-assessment.reading-the-picture"), 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             PhotoAssessment assessment = at(picture, LensEvidence.of(photo, settings), settings, progress);
             return DamagedImageArea.of(photo)
@@ -65,7 +68,7 @@ public record PhotoAssessment(
 
     private static PhotoAssessment at(
             DecodedPhoto picture, LensEvidence lens, TraceSettings settings, ProgressListener progress) {
-        progress.at("Looking for what the knife lies on", 0.2);
+        progress.at(TEXTS.text("photo-assessment.looking-for-what-the-knife"), 0.2);
         try {
             GroundDetector.Detection seen = settings.ground().find(picture, settings.sheetScale(), lens.prior());
             return seen.asUnknownPitch()
@@ -91,7 +94,7 @@ public record PhotoAssessment(
         SolvedView solved = lens.over(ground, picture);
         CameraView view = solved.view();
         List<PhotoAdvice> advice = new ArrayList<>(PhotoQualityCheck.of(picture, ground, solved));
-        progress.at("Looking for the knife", 0.6);
+        progress.at(TEXTS.text("photo-assessment.looking-for-the-knife"), 0.6);
         Optional<String> question = Optional.empty();
         try {
             advice.addAll(PhotoQualityCheck.ofKnife(
@@ -99,7 +102,7 @@ public record PhotoAssessment(
         } catch (UserFacingException notFound) {
             question = Optional.of(notFound.getMessage());
         }
-        progress.at("Looked at", 1);
+        progress.at(TEXTS.text("photo-assessment.looked-at"), 1);
         return new PhotoAssessment(
                 Optional.of(seen(view, ground.located().groundLines())),
                 Tracer.notes(picture, ground, solved),

@@ -2,7 +2,6 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -19,6 +18,7 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.image.parallel.ParallelPair;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.capture.LensEvidence;
 import weltwright.trace.capture.PhotoQualityCheck;
 import weltwright.trace.capture.SolvedView;
@@ -53,6 +53,8 @@ import weltwright.trace.visibility.PrintVisibility;
  * </ol>
  */
 public final class Tracer {
+    private static final Messages TEXTS = Messages.of(Tracer.class);
+
     /** Least resolution: coarser photos lose the ground's lines and the knife's corners. Chosen by eye. */
     private static final double LEAST_PX_PER_MM = 2.2;
 
@@ -97,10 +99,10 @@ public final class Tracer {
      * @throws UserFacingException where the photo cannot be traced
      */
     public static Trace trace(Photo photo, TraceSettings settings, ProgressListener progress) {
-        progress.at("Reading the picture", 0);
+        progress.at(TEXTS.text("tracer.reading-the-picture"), 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             DamagedImageArea damaged = DamagedImageArea.of(photo);
-            progress.at("Looking for what the knife lies on", 0.2);
+            progress.at(TEXTS.text("tracer.looking-for-what-the-knife"), 0.2);
             LensEvidence lens = LensEvidence.of(photo, settings);
             TraceableGround ground = settings.ground()
                     .find(picture, settings.sheetScale(), lens.prior())
@@ -108,7 +110,7 @@ public final class Tracer {
             SolvedView solved = lens.over(ground, picture);
             CameraView view = solved.view();
             checkFine(view);
-            progress.at("Looking for the knife", 0.4);
+            progress.at(TEXTS.text("tracer.looking-for-the-knife"), 0.4);
             TraceableGround.HiddenArea hidden = ground.hiddenArea(
                     KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view), told(settings, view));
             // Needs the ground alone, and runs while the edge is followed, which keeps one processor busy.
@@ -147,7 +149,7 @@ public final class Tracer {
         List<TraceNote> notes = new ArrayList<>(notes(picture, ground, solved));
         damaged.advice().map(TraceNote.Advised::new).ifPresent(notes::add);
         advice.join().stream().map(TraceNote.Advised::new).forEach(notes::add);
-        progress.at("Traced", 1);
+        progress.at(TEXTS.text("tracer.traced"), 1);
         return new Trace(
                 built.silhouette(),
                 solved.view(),
@@ -207,11 +209,11 @@ public final class Tracer {
             TraceSettings settings,
             TraceableGround.HiddenArea hidden,
             ProgressListener progress) {
-        progress.at("Following its edge", 0.6);
+        progress.at(TEXTS.text("tracer.following-its-edge"), 0.6);
         List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, hidden).around();
         checkInside(picture, edge);
         checkAgainstPrint(view, edge, hidden.visibility().observations());
-        progress.at("Building the outline", 0.8);
+        progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
         return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
     }
 
@@ -241,9 +243,10 @@ public final class Tracer {
     private static void checkFine(CameraView view) {
         if (view.pxPerMm() < LEAST_PX_PER_MM) {
             throw new UserFacingException(
-                    "The picture is too coarse to measure in: one of its pixels covers "
-                            + String.format(Locale.ROOT, "%.1f mm of the ground.", 1 / view.pxPerMm()),
-                    "Use the picture at its full size, with the ground filling most of it.");
+                    TEXTS.text(
+                            "tracer.the-picture-is-too-coarse",
+                            TEXTS.text("tracer.mm-of-the-ground", 1 / view.pxPerMm())),
+                    TEXTS.text("tracer.use-the-picture-at-its"));
         }
     }
 
@@ -251,8 +254,7 @@ public final class Tracer {
         if (!edge.stream()
                 .allMatch(point -> PhotoQualityCheck.isInside(picture, point.pixel(), PhotoQualityCheck.MARGIN_PX))) {
             throw new UserFacingException(
-                    "The knife runs out of the picture.",
-                    "Photograph it again from farther away, with the whole knife and the ground round it in view.");
+                    TEXTS.text("tracer.the-knife-runs-out-of"), TEXTS.text("tracer.photograph-it-again-from-farther"));
         }
     }
 
@@ -282,8 +284,8 @@ public final class Tracer {
         }
         if (wrong > CONTRADICTED * inside) {
             throw new UserFacingException(
-                    "Something else than the knife's edge was followed in this picture.",
-                    "Photograph it again in flat, even light, with nothing but the knife on the ground.");
+                    TEXTS.text("tracer.something-else-than-the-knife"),
+                    TEXTS.text("tracer.photograph-it-again-in-flat"));
         }
     }
 

@@ -3,6 +3,7 @@ package weltwright.units;
 import java.math.RoundingMode;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * An input field for a length, with its name and bounds. Parses what the user types:
@@ -24,6 +25,8 @@ import weltwright.error.UserFacingException;
  * @param leather whether it is a thickness of leather, which may be given in ounces
  */
 public record LengthField(String name, double leastMm, double greatestMm, boolean leather) {
+    private static final Messages TEXTS = Messages.of(LengthField.class);
+
     /** Separates the lengths of a list. A comma without a space after it is a decimal comma and separates nothing. */
     public static final Pattern SEPARATOR = Pattern.compile(";|,\\s|\\band\\b");
 
@@ -72,7 +75,8 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
      */
     public double checkedMm(double mm) {
         if (!within(mm)) {
-            throw outOfBounds(Double.isFinite(mm) ? new Length(mm).inMillimetres() : "not a number");
+            throw outOfBounds(
+                    Double.isFinite(mm) ? new Length(mm).inMillimetres() : TEXTS.text("length-field.not-a-number"));
         }
         return mm;
     }
@@ -84,8 +88,12 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
     public String bounds() {
         Length least = new Length(leastMm);
         Length greatest = new Length(greatestMm);
-        return least.inMillimetres(RoundingMode.CEILING) + " to " + greatest.inMillimetres(RoundingMode.FLOOR) + " ("
-                + least.inInches(RoundingMode.CEILING) + " to " + greatest.inInches(RoundingMode.FLOOR) + ")";
+        return TEXTS.text(
+                "length-field.to-to",
+                least.inMillimetres(RoundingMode.CEILING),
+                greatest.inMillimetres(RoundingMode.FLOOR),
+                least.inInches(RoundingMode.CEILING),
+                greatest.inInches(RoundingMode.FLOOR));
     }
 
     boolean within(double mm) {
@@ -96,7 +104,7 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
 
     private UserFacingException outOfBounds(String given) {
         return new UserFacingException(
-                "The " + name + " is given as " + given + ", which cannot be right.",
-                "Give a length from " + bounds() + ".");
+                TEXTS.text("length-field.the-is-given-as-which", name, given),
+                TEXTS.text("length-field.give-a-length-from", bounds()));
     }
 }

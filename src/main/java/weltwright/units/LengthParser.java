@@ -8,9 +8,12 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /** Parses one typed length in the forms of {@link LengthField}; does not check the bounds. */
 final class LengthParser {
+    private static final Messages TEXTS = Messages.of(LengthParser.class);
+
     /** Greatest length of the user's text in a message, in UTF-16 units. Chosen by eye. */
     private static final int LONGEST_QUOTED = 40;
 
@@ -39,7 +42,7 @@ final class LengthParser {
     private static final Pattern PLAIN = Pattern.compile(DECIMAL);
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
-    private static final Pattern RANGE = Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
+    private static final Pattern RANGE = Pattern.compile(TEXTS.text("length-parser.s-s", DECIMAL) + ")");
 
     /** Greatest difference between the thickest and the thinnest place by which a hide is sold. Common practice. */
     private static final double WIDEST_RANGE_OZ = 2;
@@ -58,12 +61,11 @@ final class LengthParser {
     double mm(LengthUnit defaultUnit) {
         String text = normalized();
         if (text.isEmpty()) {
-            throw new UserFacingException("The " + field.name() + " is empty.", example());
+            throw new UserFacingException(TEXTS.text("length-parser.the-is-empty", field.name()), example());
         }
         if (text.startsWith("-")) {
             throw new UserFacingException(
-                    "The " + field.name() + " is given as " + quoted(typed) + ", which is less than nothing.",
-                    example());
+                    TEXTS.text("length-parser.the-is-given-as-which", field.name(), quoted(typed)), example());
         }
         Matcher split = NUMBER_AND_UNIT.matcher(text);
         if (!split.matches()) {
@@ -77,9 +79,7 @@ final class LengthParser {
         }
         if (unit == LengthUnit.OUNCE && !field.leather()) {
             throw new UserFacingException(
-                    "The " + field.name() + " is given as " + quoted(typed)
-                            + ", but ounces measure the thickness of leather alone.",
-                    example());
+                    TEXTS.text("length-parser.the-is-given-as-but", field.name(), quoted(typed)), example());
         }
         if (field.leather() && unitName.isEmpty() && number.contains("/")) {
             throw ambiguous(number);
@@ -98,7 +98,8 @@ final class LengthParser {
         double bottom = decimal(fraction.group("bottom"));
         if (bottom == 0) {
             throw new UserFacingException(
-                    "The " + field.name() + " is given as " + quoted(typed) + ", which divides by nothing.", example());
+                    TEXTS.text("length-parser.the-is-given-as-which-divides-by-nothing", field.name(), quoted(typed)),
+                    example());
         }
         double whole = fraction.group("whole") == null ? 0 : decimal(fraction.group("whole"));
         double top = decimal(fraction.group("top"));
@@ -128,15 +129,16 @@ final class LengthParser {
     private UserFacingException ambiguous(String number) {
         List<String> proposals = new ArrayList<>();
         if (isRangeWithinBounds(number)) {
-            proposals.add(number + " oz");
+            proposals.add(TEXTS.text("length-parser.oz", number));
         }
         if (FRACTION.matcher(number).matches() && field.within(LengthUnit.INCH.inMm() * plainOrFraction(number))) {
-            proposals.add(number + " in");
+            proposals.add(TEXTS.text("length-parser.in", number));
         }
         return new UserFacingException(
-                "The " + field.name() + " is given as " + quoted(typed)
-                        + ", which could be ounces or a part of an inch.",
-                proposals.isEmpty() ? example() : "Write " + String.join(" or ", proposals) + ".");
+                TEXTS.text("length-parser.the-is-given-as-which-could-be-ounces", field.name(), quoted(typed)),
+                proposals.isEmpty()
+                        ? example()
+                        : TEXTS.text("length-parser.write", String.join(TEXTS.text("length-parser.or"), proposals)));
     }
 
     private boolean isRangeWithinBounds(String number) {
@@ -166,11 +168,13 @@ final class LengthParser {
 
     private UserFacingException unreadable() {
         return new UserFacingException(
-                "The " + field.name() + " cannot be read from " + quoted(typed) + ".", example());
+                TEXTS.text("length-parser.the-cannot-be-read-from", field.name(), quoted(typed)), example());
     }
 
     private String example() {
-        return field.leather() ? "Write it like 3 mm, 1/8 in or 7/8 oz." : "Write it like 12.5 mm, 0.5 in or 1 3/8 in.";
+        return field.leather()
+                ? TEXTS.text("length-parser.write-it-like-3-mm")
+                : TEXTS.text("length-parser.write-it-like-12-5");
     }
 
     /** The user's text in quotes for a message, on one line and shortened. */

@@ -3,6 +3,7 @@ package weltwright.units;
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * An input field for a number without a unit, with its name and bounds. A decimal point and a decimal comma are
@@ -14,6 +15,8 @@ import weltwright.error.UserFacingException;
  * @param whole whether only integers are accepted
  */
 public record NumberField(String name, double least, double greatest, boolean whole) {
+    private static final Messages TEXTS = Messages.of(NumberField.class);
+
     private static final Pattern PLAIN = Pattern.compile("-?(?:\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15})");
 
     /** A field for a real number. */
@@ -36,7 +39,7 @@ public record NumberField(String name, double least, double greatest, boolean wh
         String text = DigitNormalizer.ascii(typed).strip();
         if (!PLAIN.matcher(text).matches()) {
             throw new UserFacingException(
-                    "The " + name + " cannot be read from " + LengthParser.quoted(typed) + ".", remedy());
+                    TEXTS.text("number-field.the-cannot-be-read-from", name, LengthParser.quoted(typed)), remedy());
         }
         return checked(Double.parseDouble(text.replace(',', '.')), LengthParser.quoted(typed));
     }
@@ -64,19 +67,20 @@ public record NumberField(String name, double least, double greatest, boolean wh
 
     /** The bounds for display: "1 to 6". */
     public String bounds() {
-        return plain(least) + " to " + plain(greatest);
+        return TEXTS.text("number-field.to", plain(least), plain(greatest));
     }
 
     private double checked(double number, String given) {
         if (!(number >= least && number <= greatest) || (whole && number != Math.rint(number))) {
-            throw new UserFacingException(
-                    "The " + name + " is given as " + given + ", which cannot be right.", remedy());
+            throw new UserFacingException(TEXTS.text("number-field.the-is-given-as-which", name, given), remedy());
         }
         return number;
     }
 
     private String remedy() {
-        return "Give a " + (whole ? "whole " : "") + "number from " + bounds() + ".";
+        return whole
+                ? TEXTS.text("number-field.give-a-whole-number-from", bounds())
+                : TEXTS.text("number-field.give-a-number-from", bounds());
     }
 
     private static String plain(double number) {

@@ -1,6 +1,7 @@
 package weltwright.units;
 
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * An input field for text, with its name and greatest length. The text is printed, so control characters are removed.
@@ -10,6 +11,7 @@ import weltwright.error.UserFacingException;
  * @param multiline whether line breaks and tabs are kept
  */
 public record TextField(String name, int longest, boolean multiline) {
+    private static final Messages TEXTS = Messages.of(TextField.class);
 
     /** A field for one line of text. */
     public static TextField singleLine(String name, int longest) {
@@ -31,9 +33,8 @@ public record TextField(String name, int longest, boolean multiline) {
         int length = clean.codePointCount(0, clean.length());
         if (length > longest) {
             throw new UserFacingException(
-                    "The text for " + name + " has " + length + " characters, and no more than " + longest
-                            + " can be kept and printed.",
-                    "Shorten it.");
+                    TEXTS.text("text-field.the-text-for-has-characters", name, length, longest),
+                    TEXTS.text("text-field.shorten-it"));
         }
         return clean;
     }

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 
 /**
  * Edits an {@link Outline}: moves, adds and removes nodes, and replaces a stretch by a drawn line. Each edit returns a
@@ -14,6 +15,8 @@ import weltwright.geometry.Polyline;
  * reason. Distances are chosen by eye.
  */
 public final class OutlineEdit {
+    private static final Messages TEXTS = Messages.of(OutlineEdit.class);
+
     /** Least distance of adjacent nodes: nearer ones look like one and make the curve between them oscillate. */
     private static final double LEAST_GAP_MM = 0.2;
 
@@ -110,7 +113,8 @@ public final class OutlineEdit {
         double length = ahead(from.station(), to.station(), total);
         if (length < 2 * JOINT_MM || total - length < 2 * JOINT_MM) {
             throw new UserFacingException(
-                    "That stretch is too short to be drawn anew.", "Draw along the edge for some millimetres.");
+                    TEXTS.text("outline-edit.that-stretch-is-too-short"),
+                    TEXTS.text("outline-edit.draw-along-the-edge-for"));
         }
         Polyline stretch = trimmed(line, from, to).resampled(STEP_MM);
         List<OutlineNode> nodes = new ArrayList<>();
@@ -146,8 +150,8 @@ public final class OutlineEdit {
             Point place = curve.at(station);
             if (place.distance(end) > FARTHEST_END_MM) {
                 throw new UserFacingException(
-                        "That line neither begins nor ends on the outline.",
-                        "Begin where the outline is right, follow the edge, and end where it is right again.");
+                        TEXTS.text("outline-edit.that-line-neither-begins-nor"),
+                        TEXTS.text("outline-edit.begin-where-the-outline-is"));
             }
             double bridge = JOINT_MM + BRIDGE_SLOPE * place.distance(end);
             return outline.nodes().stream()
@@ -218,24 +222,27 @@ public final class OutlineEdit {
     private static Outline checked(List<OutlineNode> nodes) {
         if (nodes.size() < 3) {
             throw new UserFacingException(
-                    "An outline needs three points at least.", "Pull the point instead of removing it.");
+                    TEXTS.text("outline-edit.an-outline-needs-three-points"),
+                    TEXTS.text("outline-edit.pull-the-point-instead-of"));
         }
         if (nodes.stream().noneMatch(OutlineNode::sharp)) {
             throw new UserFacingException(
-                    "An outline needs one corner at least, such as the knife's tip.",
-                    "Make another point a corner first.");
+                    TEXTS.text("outline-edit.an-outline-needs-one-corner"),
+                    TEXTS.text("outline-edit.make-another-point-a-corner"));
         }
         for (int i = 0; i < nodes.size(); i++) {
             if (nodes.get(i).at().distance(nodes.get((i + 1) % nodes.size()).at()) < LEAST_GAP_MM) {
                 throw new UserFacingException(
-                        "Two points would lie in one place.", "Keep them apart, or remove one of them.");
+                        TEXTS.text("outline-edit.two-points-would-lie-in"),
+                        TEXTS.text("outline-edit.keep-them-apart-or-remove"));
             }
         }
         Outline outline = new Outline(nodes);
         Polyline curve = outline.sampled(STEP_MM);
         if (curve.signedAreaMm2() <= 0 || !curve.polygon().isValid()) {
             throw new UserFacingException(
-                    "The outline would cross itself.", "Go a smaller step, or begin at another place.");
+                    TEXTS.text("outline-edit.the-outline-would-cross-itself"),
+                    TEXTS.text("outline-edit.go-a-smaller-step-or"));
         }
         return outline;
     }

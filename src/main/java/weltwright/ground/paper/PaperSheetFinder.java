@@ -20,6 +20,7 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.ExposureStatistics;
 import weltwright.image.InterpolatedChannel;
 import weltwright.image.opencv.OpenCvPoints;
+import weltwright.message.Messages;
 
 /**
  * Finds a blank sheet of white paper in a picture, and points of its four edges to a fraction of a pixel.
@@ -39,6 +40,8 @@ import weltwright.image.opencv.OpenCvPoints;
  * The result are edge points in pixels; {@link ViewSolver} computes camera and pose.
  */
 public final class PaperSheetFinder {
+    private static final Messages TEXTS = Messages.of(PaperSheetFinder.class);
+
     /**
      * Standard deviation of the ratio of a sheet's width and height, for half a mm or so in either. Common practice;
      * ISO 216 allows more.
@@ -112,8 +115,8 @@ public final class PaperSheetFinder {
         List<Side> sides = detectSides(picture).orElseThrow(PaperSheetFinder::noSheet);
         if (sides.stream().anyMatch(side -> side.points().isEmpty())) {
             throw new UserFacingException(
-                    "One edge of the paper is hidden or too blurred to be followed.",
-                    "Photograph it again with all four edges in view, sharp, and on a table of another colour.");
+                    TEXTS.text("paper-sheet-finder.one-edge-of-the-paper"),
+                    TEXTS.text("paper-sheet-finder.photograph-it-again-with-all"));
         }
         Found found = placed(sides, isLevel(sides), widthMm, heightMm);
         checkProportions(found.edges(), picture);
@@ -242,8 +245,8 @@ public final class PaperSheetFinder {
 
     private static UserFacingException noSheet() {
         return new UserFacingException(
-                "No sheet of paper with four straight edges is to be seen in the picture.",
-                "Lay the knife on white paper on a darker table, and photograph it with all four edges in view.");
+                TEXTS.text("paper-sheet-finder.no-sheet-of-paper-with"),
+                TEXTS.text("paper-sheet-finder.lay-the-knife-on-white"));
     }
 
     /** Whether the sheet is longer along x, as judged from the picture. */
@@ -284,9 +287,8 @@ public final class PaperSheetFinder {
                 || factor > GREATEST_FOCAL_FACTOR
                 || factor < 1 / GREATEST_FOCAL_FACTOR) {
             throw new UserFacingException(
-                    "What is to be seen of the sheet of paper has not the proportions of the size that was given.",
-                    "See that nothing covers one of its edges, or choose the size that it is, and photograph it again,"
-                            + " lying flat.");
+                    TEXTS.text("paper-sheet-finder.what-is-to-be-seen"),
+                    TEXTS.text("paper-sheet-finder.see-that-nothing-covers-one"));
         }
     }
 

@@ -29,6 +29,7 @@ import weltwright.ground.ruled.CrossingLattice.Cell;
 import weltwright.ground.ruled.CrossingLattice.Expected;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.InterpolatedChannel;
+import weltwright.message.Messages;
 
 /**
  * Finds a ruled ground in a picture, such as a cutting mat or squared paper, and its crossings to a fraction of a
@@ -48,6 +49,8 @@ import weltwright.image.InterpolatedChannel;
  * apart. The result are crossings in pixels; {@link ViewSolver} computes camera and pose.
  */
 public final class RuledGroundFinder {
+    private static final Messages TEXTS = Messages.of(RuledGroundFinder.class);
+
     /** Standard deviation of the ratio of a ruling's pitches along x and y. Common practice. */
     public static final double STRETCH_SIGMA = 0.0005;
 
@@ -188,8 +191,8 @@ public final class RuledGroundFinder {
         return search(picture, pitchXMm, pitchYMm)
                 .orElseThrow(RuledGroundFinder::noRuledGround)
                 .orElseThrow(() -> new UserFacingException(
-                        "The lines that are to be seen in the picture are not spaced evenly.",
-                        "Lay the mat or the paper flat, or use the printed reference sheet."));
+                        TEXTS.text("ruled-ground-finder.the-lines-that-are-to"),
+                        TEXTS.text("ruled-ground-finder.lay-the-mat-or-the")));
     }
 
     /**
@@ -252,9 +255,8 @@ public final class RuledGroundFinder {
 
     private static UserFacingException noRuledGround() {
         return new UserFacingException(
-                "No ruled ground is to be seen in the picture.",
-                "Photograph the knife on a cutting mat or squared paper with plenty of its lines in view, sharp and"
-                        + " evenly lit, or choose another kind of ground.");
+                TEXTS.text("ruled-ground-finder.no-ruled-ground-is-to"),
+                TEXTS.text("ruled-ground-finder.photograph-the-knife-on-a"));
     }
 
     /** Fits a view to a lattice; empty where its lines are not evenly spaced. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import weltwright.camera.ControlPoint;
@@ -18,6 +17,7 @@ import weltwright.geometry.Point;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.image.metadata.CameraIdentity;
+import weltwright.message.Messages;
 import weltwright.units.PrintScale;
 
 /**
@@ -26,6 +26,8 @@ import weltwright.units.PrintScale;
  * the focal length to a few thousandths, which a single one does not.
  */
 public final class LensCalibration {
+    private static final Messages TEXTS = Messages.of(LensCalibration.class);
+
     public static final int FEWEST_PHOTOS = 3;
 
     /** Greatest number of photos; more add no accuracy. Chosen by eye. */
@@ -52,26 +54,25 @@ public final class LensCalibration {
     public static CalibratedLens of(List<Photo> photos, Optional<String> givenName, PrintScale scale) {
         if (photos.size() < FEWEST_PHOTOS || photos.size() > MOST_PHOTOS) {
             throw new UserFacingException(
-                    "A lens is measured from " + FEWEST_PHOTOS + " to " + MOST_PHOTOS + " photos, and " + photos.size()
-                            + " are given.",
-                    "Photograph the sheet four to eight times, each time tilted to another side.");
+                    TEXTS.text("lens-calibration.a-lens-is-measured-from", FEWEST_PHOTOS, MOST_PHOTOS, photos.size()),
+                    TEXTS.text("lens-calibration.photograph-the-sheet-four-to"));
         }
         Photo first = photos.get(0);
         checkSameCamera(photos);
         String name = givenName
                 .or(() -> first.camera().map(CameraIdentity::toString))
                 .orElseThrow(() -> new UserFacingException(
-                        "The photos do not say which phone took them.", "Give the phone a name of your own."));
+                        TEXTS.text("lens-calibration.the-photos-do-not-say"),
+                        TEXTS.text("lens-calibration.give-the-phone-a-name")));
         List<List<ControlPoint>> observations =
                 photos.stream().map(photo -> corners(photo, first, scale)).toList();
         Lens lens = fit(observations, longSide(first), shortSide(first));
         if (lens.errors().focal() > POOR) {
             throw new UserFacingException(
-                    String.format(
-                            Locale.ROOT,
-                            "These photos tell the focal length only to %.1f %%.",
+                    TEXTS.text(
+                            "lens-calibration.these-photos-tell-the-focal",
                             196 * lens.errors().focal()),
-                    "Photograph the sheet again, tilted by 20 to 30 degrees to each side, filling the picture.");
+                    TEXTS.text("lens-calibration.photograph-the-sheet-again-tilted"));
         }
         return new CalibratedLens(
                 name,
@@ -110,9 +111,8 @@ public final class LensCalibration {
         for (int v = 0; v < observations.size(); v++) {
             if (best.pixelSigma(v) > GREATEST_NOISE_PX) {
                 throw new UserFacingException(
-                        "The sheet in photo " + (v + 1) + " does not fit in with the others.",
-                        "Leave that photo out, or see that the sheet lies flat and all photos are of one lens, not"
-                                + " zoomed.");
+                        TEXTS.text("lens-calibration.the-sheet-in-photo-does", v + 1),
+                        TEXTS.text("lens-calibration.leave-that-photo-out-or"));
             }
         }
         double[][] all = best.covariance();
@@ -130,8 +130,8 @@ public final class LensCalibration {
                     && Math.abs(CalibratedLens.longOverShort(photo) / CalibratedLens.longOverShort(first) - 1) < 0.01;
             if (!same) {
                 throw new UserFacingException(
-                        photo.name() + " was taken with another camera, lens or zoom than " + first.name() + ".",
-                        "Take all photos with one lens, without zoom, and do not crop them.");
+                        TEXTS.text("lens-calibration.was-taken-with-another-camera", photo.name(), first.name()),
+                        TEXTS.text("lens-calibration.take-all-photos-with-one"));
             }
         }
     }
@@ -152,7 +152,8 @@ public final class LensCalibration {
             }
             return corners;
         } catch (UserFacingException unusable) {
-            throw new UserFacingException(photo.name() + " cannot be used.", unusable.getMessage(), unusable);
+            throw new UserFacingException(
+                    TEXTS.text("lens-calibration.cannot-be-used", photo.name()), unusable.getMessage(), unusable);
         }
     }
 

@@ -31,6 +31,7 @@ import weltwright.ground.GroundObservation;
 import weltwright.ground.LocatedGround;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.opencv.OpenCvPoints;
+import weltwright.message.Messages;
 import weltwright.units.PrintScale;
 
 /**
@@ -48,6 +49,8 @@ import weltwright.units.PrintScale;
  * The result are corners in pixels; {@link ViewSolver} computes camera and pose.
  */
 public final class ReferenceSheetFinder {
+    private static final Messages TEXTS = Messages.of(ReferenceSheetFinder.class);
+
     /** Longer side of the reduced picture, enough to decode markers at usual distances. Chosen by eye. */
     private static final int REDUCED_LONG_SIDE_PX = 1000;
 
@@ -186,9 +189,8 @@ public final class ReferenceSheetFinder {
     public static Found find(DecodedPhoto picture, PrintScale scale) {
         return lookFor(picture, scale)
                 .orElseThrow(() -> new UserFacingException(
-                        "No reference sheet is to be seen in the picture.",
-                        "Photograph the knife on the printed sheet with the black and white frame in view, sharp and"
-                                + " evenly lit."));
+                        TEXTS.text("reference-sheet-finder.no-reference-sheet-is-to"),
+                        TEXTS.text("reference-sheet-finder.photograph-the-knife-on-the")));
     }
 
     /**
@@ -409,7 +411,7 @@ public final class ReferenceSheetFinder {
 
     private static UserFacingException tooLittle() {
         return new UserFacingException(
-                "Too little of the reference sheet's frame is to be seen in the picture.",
-                "Photograph it again with at least three sides of the black and white frame in view and uncovered.");
+                TEXTS.text("reference-sheet-finder.too-little-of-the-reference"),
+                TEXTS.text("reference-sheet-finder.photograph-it-again-with-at"));
     }
 }

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * Converts HEIF files (HEIC, AVIF), in which many phones store photos, to JPEG by a program that the operating system
@@ -24,6 +25,8 @@ import weltwright.error.UserFacingException;
  * is converted in a directory of its own that only the user may read and that is deleted afterwards.
  */
 public final class HeifConverter {
+    private static final Messages TEXTS = Messages.of(HeifConverter.class);
+
     private static final String QUALITY_PERCENT = "95";
 
     /** Far longer than the conversion of a photo takes. Chosen by eye. */
@@ -40,12 +43,9 @@ public final class HeifConverter {
     private static final String OUT = "photo.jpg";
 
     /** Decodes with the Windows Imaging Component. */
-    private static final String WINDOWS_SCRIPT = "Add-Type -AssemblyName PresentationCore;"
-            + "$in=[IO.File]::OpenRead('" + IN + "');"
-            + "$d=[Windows.Media.Imaging.BitmapDecoder]::Create($in,'PreservePixelFormat','OnLoad');"
-            + "$e=New-Object Windows.Media.Imaging.JpegBitmapEncoder;$e.QualityLevel=" + QUALITY_PERCENT + ";"
-            + "$e.Frames.Add([Windows.Media.Imaging.BitmapFrame]::Create($d.Frames[0]));"
-            + "$out=[IO.File]::Create('" + OUT + "');$e.Save($out);$out.Close();$in.Close()";
+    private static final String WINDOWS_SCRIPT =
+            TEXTS.text("heif-converter.add-type-assemblyname-presentationcore-in", IN, QUALITY_PERCENT, OUT)
+                    + "');$e.Save($out);$out.Close();$in.Close()";
 
     private final List<List<String>> commands;
     private final List<Path> folders;
@@ -176,8 +176,8 @@ public final class HeifConverter {
 
     private static UserFacingException unreadable(String name, Exception cause) {
         return new UserFacingException(
-                name + " is a HEIC photo that this computer cannot convert.",
-                "Save or share it from the phone as JPEG.",
+                TEXTS.text("heif-converter.is-a-heic-photo-that", name),
+                TEXTS.text("heif-converter.save-or-share-it-from"),
                 cause);
     }
 }

@@ -22,6 +22,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
 import weltwright.image.format.ImageFormat;
+import weltwright.message.Messages;
 
 /**
  * The header of an image file: format, stored size, and the Exif tags that measuring needs. The picture is not decoded.
@@ -40,6 +41,8 @@ public record PhotoHeader(
         int orientation,
         OptionalDouble focal35mm,
         boolean cutOut) {
+    private static final Messages TEXTS = Messages.of(PhotoHeader.class);
+
     /** The greatest number of pixels that is accepted, so that the decoded picture fits into memory. Chosen by eye. */
     private static final long GREATEST_PIXELS = 200_000_000;
 
@@ -81,7 +84,8 @@ public record PhotoHeader(
      */
     public static Stripped stripped(String name, byte[] bytes) {
         if (bytes.length == 0) {
-            throw new UserFacingException(name + " is empty.", "Copy the photo from the camera or phone again.");
+            throw new UserFacingException(
+                    TEXTS.text("photo-header.is-empty", name), TEXTS.text("photo-header.copy-the-photo-from-the"));
         }
         ImageFormat format = format(name, bytes);
         Metadata metadata = metadata(name, bytes);
@@ -91,8 +95,8 @@ public record PhotoHeader(
             return new Stripped(stripped, of(name, format, metadata(name, stripped)), camera(metadata));
         } catch (IllegalArgumentException e) {
             throw new UserFacingException(
-                    name + " is damaged, or stored in a way that is out of use.",
-                    "Copy the photo from the camera or phone again, or save it as JPEG.",
+                    TEXTS.text("photo-header.is-damaged-or-stored-in", name),
+                    TEXTS.text("photo-header.copy-the-photo-from-the-camera-or-phone"),
                     e);
         }
     }
@@ -110,9 +114,9 @@ public record PhotoHeader(
         int height = size(metadata, format, false).orElseThrow(() -> damaged(name, null));
         if ((long) width * height > GREATEST_PIXELS) {
             throw new UserFacingException(
-                    name + " has " + width + " by " + height + " pixels, more than the " + GREATEST_PIXELS / 1_000_000
-                            + " million that can be handled.",
-                    "Save a smaller copy of the photo.");
+                    TEXTS.text(
+                            "photo-header.has-by-pixels-more-than", name, width, height, GREATEST_PIXELS / 1_000_000),
+                    TEXTS.text("photo-header.save-a-smaller-copy-of"));
         }
         return new PhotoHeader(
                 format,
@@ -143,15 +147,16 @@ public record PhotoHeader(
             case WebP -> ImageFormat.WEBP;
             case Unknown ->
                 throw new UserFacingException(
-                        name + " is not a picture that can be read.",
-                        "Choose a photo saved as JPEG, PNG, TIFF, BMP or WebP.");
+                        TEXTS.text("photo-header.is-not-a-picture-that", name),
+                        TEXTS.text("photo-header.choose-a-photo-saved-as"));
             case Heif ->
                 throw new UserFacingException(
-                        name + " is a HEIC photo, which cannot be read here.",
-                        "Save or share it from the phone as JPEG.");
+                        TEXTS.text("photo-header.is-a-heic-photo-which", name),
+                        TEXTS.text("photo-header.save-or-share-it-from"));
             default ->
                 throw new UserFacingException(
-                        name + " is a " + type.getName() + " file, which cannot be read.", "Save the photo as JPEG.");
+                        TEXTS.text("photo-header.is-a-file-which-cannot", name, type.getName()),
+                        TEXTS.text("photo-header.save-the-photo-as-jpeg"));
         };
     }
 
@@ -289,8 +294,8 @@ public record PhotoHeader(
 
     private static UserFacingException damaged(String name, @Nullable Exception cause) {
         return new UserFacingException(
-                name + " is damaged: its size in pixels cannot be read.",
-                "Copy the photo from the camera or phone again.",
+                TEXTS.text("photo-header.is-damaged-its-size-in", name),
+                TEXTS.text("photo-header.copy-the-photo-from-the"),
                 cause);
     }
 }

@@ -1,5 +1,7 @@
 package weltwright.image.opencv;
 
+import weltwright.message.Messages;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.JarURLConnection;
@@ -39,6 +41,8 @@ import weltwright.io.UserDirectory;
  * folder, and nothing is unpacked.
  */
 public final class OpenCvLibraries {
+    private static final Messages TEXTS = Messages.of(OpenCvLibraries.class);
+
     /**
      * What glibc's loader says of a library that it does not find. What OpenCV needs beyond the libraries that come
      * with it and with Java is GTK 2 and what that needs (ldd, of all libraries, on a Debian with nothing but a JDK).
@@ -88,8 +92,8 @@ public final class OpenCvLibraries {
                     .toString());
         } catch (LinkageError e) {
             throw new UserFacingException(
-                    "OpenCV, which looks at photos, could not be loaded from " + folder + ".",
-                    "Install the program again, in the version for this computer.",
+                    TEXTS.text("open-cv-libraries.opencv-which-looks-at-photos", folder),
+                    TEXTS.text("open-cv-libraries.install-the-program-again-in"),
                     e);
         }
     }
@@ -216,8 +220,8 @@ public final class OpenCvLibraries {
     static UserFacingException unusable(Path folder, Throwable cause) {
         if (folder.toFile().getUsableSpace() < UNPACKED_MB * 1_000_000L) {
             return new UserFacingException(
-                    "There is no room in " + folder + " to unpack OpenCV, which looks at photos.",
-                    PrivateCacheDirectory.remedy("Make room for " + UNPACKED_MB + " MB there"),
+                    TEXTS.text("open-cv-libraries.there-is-no-room-in", folder),
+                    PrivateCacheDirectory.remedy(TEXTS.text("open-cv-libraries.make-room-for-mb-there", UNPACKED_MB)),
                     cause);
         }
         Optional<String> missing = Stream.iterate(cause, Objects::nonNull, Throwable::getCause)
@@ -227,14 +231,13 @@ public final class OpenCvLibraries {
                 .findFirst();
         if (missing.isPresent()) {
             return new UserFacingException(
-                    "OpenCV, which looks at photos, needs the library " + missing.get()
-                            + ", and this computer has none.",
-                    "Install GTK 2: in Debian and Ubuntu the package libgtk2.0-0.",
+                    TEXTS.text("open-cv-libraries.opencv-which-looks-at-photos-needs-the-library", missing.get()),
+                    TEXTS.text("open-cv-libraries.install-gtk-2-in-debian"),
                     cause);
         }
         return new UserFacingException(
-                "OpenCV, which looks at photos, could not be unpacked into " + folder + " and loaded from there.",
-                PrivateCacheDirectory.remedy("See that programs may be run from that folder"),
+                TEXTS.text("open-cv-libraries.opencv-which-looks-at-photos-2", folder),
+                PrivateCacheDirectory.remedy(TEXTS.text("open-cv-libraries.see-that-programs-may-be")),
                 cause);
     }
 }

@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
 import java.util.Objects;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * The cache directory of the user, which code is loaded from, so that no other user may write to it.
@@ -25,6 +26,8 @@ import weltwright.error.UserFacingException;
  * <p>On Windows the system keeps other users out of a user's own directories; only links are refused.
  */
 final class PrivateCacheDirectory {
+    private static final Messages TEXTS = Messages.of(PrivateCacheDirectory.class);
+
     private static final int STICKY = 01000;
     private static final int WRITABLE_BY_GROUP = 0020;
     private static final int WRITABLE_BY_OTHERS = 0002;
@@ -47,7 +50,7 @@ final class PrivateCacheDirectory {
                 Files.createDirectory(folder, forTheUserAlone(folder));
             }
             if (Files.isSymbolicLink(folder) || !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-                throw unsafe(folder, "is not a folder but a file or a link");
+                throw unsafe(folder, TEXTS.text("private-cache-directory.is-not-a-folder-but"));
             }
             if (isUnix(folder)) {
                 int user = user(folder);
@@ -59,9 +62,8 @@ final class PrivateCacheDirectory {
             return folder;
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The folder " + wished
-                            + " cannot be written: OpenCV, which looks at photos, must be unpacked there.",
-                    remedy("See that the folder can be made and has room for " + OpenCvLibraries.UNPACKED_MB + " MB"),
+                    TEXTS.text("private-cache-directory.the-folder-cannot-be-written", wished),
+                    remedy(TEXTS.text("private-cache-directory.see-that-the-folder-can", OpenCvLibraries.UNPACKED_MB)),
                     e);
         }
     }
@@ -69,7 +71,7 @@ final class PrivateCacheDirectory {
     /** Completes a sentence of advice with the setting that moves the directory, where the system has one. */
     static String remedy(String first) {
         return isUnix(Path.of("")) && !System.getProperty("os.name").startsWith("Mac")
-                ? first + ", or set XDG_CACHE_HOME to a folder of your own elsewhere."
+                ? TEXTS.text("private-cache-directory.or-set-xdg-cache-home", first)
                 : first + ".";
     }
 
@@ -91,7 +93,7 @@ final class PrivateCacheDirectory {
             Access is = unix(each);
             boolean sticky = (is.mode() & STICKY) != 0;
             if ((is.owner() != user && is.owner() != 0) || (is.writableByOthers() && !sticky)) {
-                throw unsafe(each, "can be changed by other users of this computer");
+                throw unsafe(each, TEXTS.text("private-cache-directory.can-be-changed-by-other"));
             }
         }
     }
@@ -99,7 +101,7 @@ final class PrivateCacheDirectory {
     private static void check(Path folder, int user) throws IOException {
         Access is = unix(folder);
         if (is.owner() != user) {
-            throw unsafe(folder, "belongs to another user of this computer");
+            throw unsafe(folder, TEXTS.text("private-cache-directory.belongs-to-another-user-of"));
         }
         if (is.writableByOthers()) {
             // Closed to others first, so that nothing can be added while it is emptied.
@@ -167,7 +169,7 @@ final class PrivateCacheDirectory {
 
     private static UserFacingException unsafe(Path path, String why) {
         return new UserFacingException(
-                path + " " + why + ", and the program would load its image library from there.",
-                remedy("Have it made yours alone"));
+                TEXTS.text("private-cache-directory.and-the-program-would-load", path, why),
+                remedy(TEXTS.text("private-cache-directory.have-it-made-yours-alone")));
     }
 }

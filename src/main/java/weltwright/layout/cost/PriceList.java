@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.Map;
 import java.util.TreeMap;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * The maker's own prices, all in one currency and 0 or more.
@@ -35,6 +36,8 @@ public record PriceList(
         BigDecimal roundTo,
         BigDecimal taxPercent)
         implements PriceListBuilder.With {
+    private static final Messages TEXTS = Messages.of(PriceList.class);
+
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal GREATEST = BigDecimal.valueOf(1_000_000_000);
 
@@ -54,15 +57,14 @@ public record PriceList(
         all.forEach((name, amount) -> {
             if (amount.signum() < 0 || amount.compareTo(GREATEST) > 0) {
                 throw new UserFacingException(
-                        "The price list gives " + amount.toPlainString() + " for " + name + ", which cannot be right.",
-                        "Give an amount of 0 or more.");
+                        TEXTS.text("price-list.the-price-list-gives-for", amount.toPlainString(), name),
+                        TEXTS.text("price-list.give-an-amount-of-0"));
             }
         });
         if (marginPercent.compareTo(HUNDRED) >= 0) {
             throw new UserFacingException(
-                    "The price list gives a margin of " + marginPercent.toPlainString()
-                            + " %, and no price has only margin in it.",
-                    "Give the part of the price that is to be left over, less than 100 %.");
+                    TEXTS.text("price-list.the-price-list-gives-a", marginPercent.toPlainString()),
+                    TEXTS.text("price-list.give-the-part-of-the"));
         }
     }
 

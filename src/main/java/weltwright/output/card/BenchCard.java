@@ -21,6 +21,7 @@ import weltwright.assembly.SeamTools;
 import weltwright.assembly.WorkPhase;
 import weltwright.geometry.Point;
 import weltwright.layout.cost.SheathCost;
+import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
 import weltwright.output.SafetyCautions;
@@ -47,6 +48,8 @@ import weltwright.wording.AdviceWording;
  * finish before it is assembled, what to do in which order, and what to beware of.
  */
 public final class BenchCard {
+    private static final Messages TEXTS = Messages.of(BenchCard.class);
+
     private static final double MARGIN_MM = 14;
     private static final double FOOT_MM = 6;
     private static final double FOOT_SIZE_MM = 2.5;
@@ -100,7 +103,7 @@ public final class BenchCard {
                 for (CardFlow.Placed placed : pages.get(i)) {
                     placed.block().draw(canvas, new Point(MARGIN_MM, top - placed.downMm()));
                 }
-                foot(canvas, "Bench card, page " + (before + i + 1) + " of " + (before + pages.size()));
+                foot(canvas, TEXTS.text("bench-card.bench-card-page-of", before + i + 1, before + pages.size()));
             }
         }
     }
@@ -130,38 +133,42 @@ public final class BenchCard {
 
     private List<List<CardFlow.Placed>> layOut(CardFlow flow, boolean cautionsBeforeSteps) {
         flow.addTogether(List.of(
-                CardTitle.of(typeface, "Bench card", heading.line() + ". Not to scale.", widthMm),
+                CardTitle.of(
+                        typeface,
+                        TEXTS.text("bench-card.bench-card"),
+                        TEXTS.text("bench-card.not-to-scale", heading.line()),
+                        widthMm),
                 new BlankBlock(GAP_MM),
                 overview()));
         if (!heading.notes().isBlank()) {
-            flow.addProse(CardTitle.of(typeface, "Notes", "", widthMm), notes());
+            flow.addProse(CardTitle.of(typeface, TEXTS.text("bench-card.notes"), "", widthMm), notes());
         }
-        add(flow, "Pieces", leatherInAll(), pieces(), pattern.pieces());
+        add(flow, TEXTS.text("bench-card.pieces"), leatherInAll(), pieces(), pattern.pieces());
         add(
                 flow,
-                "Thread",
-                "Saddle stitch: one thread for each seam, a needle at each of its ends. Thickness, needle and awl by rule of thumb.",
+                TEXTS.text("bench-card.thread"),
+                TEXTS.text("bench-card.saddle-stitch-one-thread-for"),
                 thread(),
                 pattern.seams());
         add(
                 flow,
-                "Hardware",
-                "Sizes as the list of hardware has them: compare with what you have.",
+                TEXTS.text("bench-card.hardware"),
+                TEXTS.text("bench-card.sizes-as-the-list-of"),
                 hardware(),
                 plan.hardware());
         warnings(flow);
-        cost.ifPresent(sum -> flow.addTogether(List.of(CardTitle.of(typeface, "Cost", words(sum), widthMm))));
+        cost.ifPresent(sum ->
+                flow.addTogether(List.of(CardTitle.of(typeface, TEXTS.text("bench-card.cost"), words(sum), widthMm))));
         addTable(
                 flow,
-                "Finish these edges before assembly",
-                "They are out of reach once the sheath is sewn. On the pattern: B, and an unbroken line inside the cut."
-                        + " Sand between edger and slicker.",
+                TEXTS.text("bench-card.finish-these-edges-before-assembly"),
+                TEXTS.text("bench-card.they-are-out-of-reach"),
                 edges().head(),
                 edgeRows());
         if (cautionsBeforeSteps) {
             flow.addTogether(cautions());
         }
-        addTable(flow, "The work, in order", workInAll(), steps().head(), stepRows());
+        addTable(flow, TEXTS.text("bench-card.the-work-in-order"), workInAll(), steps().head(), stepRows());
         flow.addTogether(checks());
         if (!cautionsBeforeSteps) {
             flow.addTogether(cautions());
@@ -190,7 +197,7 @@ public final class BenchCard {
     /** The finished sheath, and its sizes beside it. */
     private PageBlock overview() {
         CardTable<SheathDimension> sizes = this.<SheathDimension>table()
-                .text("when it is sewn", 0.29, SheathDimension::name)
+                .text(TEXTS.text("bench-card.when-it-is-sewn"), 0.29, SheathDimension::name)
                 .numeric("mm", 0.10, size -> number("%.1f", size.lengthMm()))
                 .numeric(
                         "in",
@@ -198,7 +205,7 @@ public final class BenchCard {
                         size -> new Length(size.lengthMm()).inSixteenths().replace(" in", ""));
         List<PageBlock> beside = new ArrayList<>(List.of(sizes.head()));
         beside.addAll(sizes.rows(pattern.sizes()));
-        List<Column> one = List.of(Column.text("what to watch for", widthMm * 0.52));
+        List<Column> one = List.of(Column.text(TEXTS.text("bench-card.what-to-watch-for"), widthMm * 0.52));
         beside.add(new BlankBlock(GAP_MM));
         beside.add(CardRow.head(typeface, one));
         pattern.advice().forEach(advice -> beside.add(row(one, Kind.PLAIN, AdviceWording.line(advice, unit))));
@@ -224,12 +231,18 @@ public final class BenchCard {
         return this.<Piece>table()
                 .text("piece", 0.2, Piece::name)
                 .numeric("cut", 0.06, piece -> String.valueOf(piece.count()))
-                .numeric("leather, " + unit.abbreviation(), 0.12, piece -> unit.figures(piece.thicknessMm(), 1))
+                .numeric(
+                        TEXTS.text("bench-card.leather", unit.abbreviation()),
+                        0.12,
+                        piece -> unit.figures(piece.thicknessMm(), 1))
                 .numeric("oz", 0.07, piece -> number("%.1f", piece.thicknessMm() / LengthUnit.OUNCE.inMm()))
-                .numeric("each, cm²", 0.1, piece -> number("%.0f", areaMm2(piece) / MM2_IN_CM2))
-                .numeric("together, cm²", 0.13, piece -> number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2))
+                .numeric(TEXTS.text("bench-card.each-cm"), 0.1, piece -> number("%.0f", areaMm2(piece) / MM2_IN_CM2))
+                .numeric(
+                        TEXTS.text("bench-card.together-cm"),
+                        0.13,
+                        piece -> number("%.0f", piece.count() * areaMm2(piece) / MM2_IN_CM2))
                 .text(
-                        "which side is up",
+                        TEXTS.text("bench-card.which-side-is-up"),
                         0.32,
                         piece -> CuttingSide.of(pattern, piece).words());
     }
@@ -238,20 +251,33 @@ public final class BenchCard {
         double all = pattern.pieces().stream()
                 .mapToDouble(piece -> piece.count() * areaMm2(piece))
                 .sum();
-        return number("Leather in the pieces: %.0f cm²", all / MM2_IN_CM2)
-                + number(" (%.2f square feet), offcuts not counted.", all / MM2_IN_SQUARE_FOOT);
+        return TEXTS.text("bench-card.leather-in-the-pieces-cm", all / MM2_IN_CM2)
+                + TEXTS.text("bench-card.square-feet-offcuts-not-counted", all / MM2_IN_SQUARE_FOOT);
     }
 
     private static String words(SheathCost cost) {
-        return "By your prices: leather "
-                + (cost.leather().signum() == 0 ? "not counted" : cost.words(cost.leather()) + " without offcuts")
-                + ", hardware " + cost.words(cost.hardware())
-                + ", thread " + cost.words(cost.thread())
-                + ", glue and finish " + cost.words(cost.glueAndFinish())
-                + ", labour " + cost.words(cost.labour())
-                + ", overhead " + cost.words(cost.overhead())
-                + "; cost " + cost.words(cost.cost())
-                + ". Price " + cost.words(cost.net()) + ", with tax " + cost.words(cost.gross()) + ".";
+        return cost.leather().signum() == 0
+                ? TEXTS.text(
+                        "bench-card.by-your-prices-leather-not",
+                        cost.words(cost.hardware()),
+                        cost.words(cost.thread()),
+                        cost.words(cost.glueAndFinish()),
+                        cost.words(cost.labour()),
+                        cost.words(cost.overhead()),
+                        cost.words(cost.cost()),
+                        cost.words(cost.net()),
+                        cost.words(cost.gross()))
+                : TEXTS.text(
+                        "bench-card.by-your-prices-leather-without",
+                        cost.words(cost.leather()),
+                        cost.words(cost.hardware()),
+                        cost.words(cost.thread()),
+                        cost.words(cost.glueAndFinish()),
+                        cost.words(cost.labour()),
+                        cost.words(cost.overhead()),
+                        cost.words(cost.cost()),
+                        cost.words(cost.net()),
+                        cost.words(cost.gross()));
     }
 
     private static double areaMm2(Piece piece) {
@@ -262,13 +288,22 @@ public final class BenchCard {
         return this.<Seam>table()
                 .text("seam", 0.17, Seam::name)
                 .numeric("stitches", 0.09, seam -> String.valueOf(seam.stitchCount()))
-                .numeric("pitch, mm", 0.1, seam -> number("%.2f", seam.pitchMm()))
-                .numeric("to the inch", 0.11, seam -> number("%.1f", LengthUnit.INCH.inMm() / seam.pitchMm()))
-                .numeric("through, " + unit.abbreviation(), 0.12, seam -> unit.figures(seam.thickestStackMm(), 1))
-                .numeric("thread, m", 0.1, seam -> number("%.1f", new SaddleStitch(seam).metresToCut()))
-                .numeric("thick, mm", 0.1, seam -> number("%.1f", new SeamTools(seam).threadMm()))
+                .numeric(TEXTS.text("bench-card.pitch-mm"), 0.1, seam -> number("%.2f", seam.pitchMm()))
+                .numeric(
+                        TEXTS.text("bench-card.to-the-inch"),
+                        0.11,
+                        seam -> number("%.1f", LengthUnit.INCH.inMm() / seam.pitchMm()))
+                .numeric(
+                        TEXTS.text("bench-card.through", unit.abbreviation()),
+                        0.12,
+                        seam -> unit.figures(seam.thickestStackMm(), 1))
+                .numeric(
+                        TEXTS.text("bench-card.thread-m"),
+                        0.1,
+                        seam -> number("%.1f", new SaddleStitch(seam).metresToCut()))
+                .numeric(TEXTS.text("bench-card.thick-mm"), 0.1, seam -> number("%.1f", new SeamTools(seam).threadMm()))
                 .numeric("needles", 0.09, seam -> "2, " + new SeamTools(seam).needle())
-                .numeric("awl, mm", 0.12, seam -> awl(new SeamTools(seam)));
+                .numeric(TEXTS.text("bench-card.awl-mm"), 0.12, seam -> awl(new SeamTools(seam)));
     }
 
     private static String awl(SeamTools tools) {
@@ -277,14 +312,17 @@ public final class BenchCard {
 
     private CardTable<HardwareRequirement> hardware() {
         return this.<HardwareRequirement>table()
-                .text("what for", 0.28, HardwareRequirement::name)
+                .text(TEXTS.text("bench-card.what-for"), 0.28, HardwareRequirement::name)
                 .numeric("count", 0.1, need -> String.valueOf(need.count()))
                 .text("take", 0.34, need -> need.hardware().name())
                 .numeric(
-                        "punch, " + unit.abbreviation(),
+                        TEXTS.text("bench-card.punch", unit.abbreviation()),
                         0.14,
                         need -> need.punchMm() == 0 ? "" : unit.figures(need.punchMm(), 1))
-                .numeric("through, " + unit.abbreviation(), 0.14, need -> unit.figures(need.throughMm(), 1));
+                .numeric(
+                        TEXTS.text("bench-card.through", unit.abbreviation()),
+                        0.14,
+                        need -> unit.figures(need.throughMm(), 1));
     }
 
     /** What is wrong with the hardware, called out under its table. */
@@ -302,7 +340,10 @@ public final class BenchCard {
                         0.3,
                         edge -> edge.piece() + ": " + edge.name()
                                 + (edge.part().isHalf() ? ", " + edge.part().words() : ""))
-                .text("groove, from the edge", 0.24, edge -> treatment(edge, OperationKind.GROOVE))
+                .text(
+                        TEXTS.text("bench-card.groove-from-the-edge"),
+                        0.24,
+                        edge -> treatment(edge, OperationKind.GROOVE))
                 .text("bevel", 0.22, edge -> treatment(edge, OperationKind.BEVEL))
                 .text("burnish", 0.24, edge -> treatment(edge, OperationKind.BURNISH));
     }
@@ -329,8 +370,7 @@ public final class BenchCard {
 
     private String workInAll() {
         OperationTime time = plan.order().time();
-        return "Tick what is done. A bar beside a step: an edge that has to be finished before assembly. Times are estimates,"
-                + " for one who has made a few: " + time.inAll() + ".";
+        return TEXTS.text("bench-card.tick-what-is-done-a", time.inAll());
     }
 
     /** Operations by their number in the order. */
@@ -363,8 +403,11 @@ public final class BenchCard {
     }
 
     private List<PageBlock> checks() {
-        List<PageBlock> blocks = new ArrayList<>(
-                List.of(CardTitle.of(typeface, "Last check", "Before the sheath is handed over.", widthMm)));
+        List<PageBlock> blocks = new ArrayList<>(List.of(CardTitle.of(
+                typeface,
+                TEXTS.text("bench-card.last-check"),
+                TEXTS.text("bench-card.before-the-sheath-is-handed"),
+                widthMm)));
         blocks.addAll(this.<String>table()
                 .text("", 0.033, check -> "□")
                 .text("", 0.967, check -> check)
@@ -373,7 +416,8 @@ public final class BenchCard {
     }
 
     private List<PageBlock> cautions() {
-        List<PageBlock> blocks = new ArrayList<>(List.of(CardTitle.of(typeface, "Take care", "", widthMm)));
+        List<PageBlock> blocks =
+                new ArrayList<>(List.of(CardTitle.of(typeface, TEXTS.text("bench-card.take-care"), "", widthMm)));
         List<Column> one = List.of(Column.text("", widthMm));
         blocks.add(new BlankBlock(GAP_MM / 2));
         SafetyCautions.WHOLE.forEach(caution -> blocks.add(row(one, Kind.PLAIN, caution)));

@@ -14,6 +14,7 @@ import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.ShapePacking;
 import weltwright.output.cutter.CutElement.Chain;
@@ -27,6 +28,8 @@ import weltwright.units.MeasureUnit;
  * Lays pieces out on beds, as {@link CutPlan} says: the largest first, each at the first place that has room for it.
  */
 final class BedLayout {
+    private static final Messages TEXTS = Messages.of(BedLayout.class);
+
     private static final double GAP_MM = 5;
     private static final double BETWEEN_BEDS_MM = 40;
     private static final double CAPITAL_MM = 3;
@@ -78,8 +81,7 @@ final class BedLayout {
         for (ToPlace piece : pieces) {
             if (!place(piece, piece.along(), beds, leatherMm)) {
                 if (place(piece, piece.across(), beds, leatherMm)) {
-                    advice.add("The " + piece.id()
-                            + " finds room on the cutter's bed only across the direction of least" + " stretch.");
+                    advice.add(TEXTS.text("bed-layout.the-finds-room-on-the", piece.id()));
                 } else {
                     beds.add(largeEnough(leatherMm, piece));
                 }
@@ -104,8 +106,11 @@ final class BedLayout {
         if (!large.place(piece, piece.along())) {
             throw new IllegalStateException(piece.id() + " finds no room on a bed of its own size");
         }
-        advice.add("The " + piece.id() + " is larger than the cutter's bed: it lies on one of "
-                + unit.format(large.width, 0) + " × " + unit.format(large.height, 0) + ".");
+        advice.add(TEXTS.text(
+                "bed-layout.the-is-larger-than-the",
+                piece.id(),
+                unit.format(large.width, 0),
+                unit.format(large.height, 0)));
         return large;
     }
 
@@ -115,8 +120,8 @@ final class BedLayout {
         List<ToPlace> copies = new ArrayList<>();
         for (int i = 1; i <= piece.count(); i++) {
             String name = piece.count() == 1 ? piece.name() : piece.name() + " " + i;
-            String text = piece.name() + (piece.count() == 1 ? "" : " " + i + " of " + piece.count()) + ", "
-                    + unit.format(piece.thicknessMm(), 1);
+            String text = piece.name() + (piece.count() == 1 ? "" : TEXTS.text("bed-layout.of", i, piece.count()))
+                    + ", " + unit.format(piece.thicknessMm(), 1);
             copies.add(new ToPlace(ids.of(name), text, elements, along));
         }
         return copies;
@@ -128,8 +133,8 @@ final class BedLayout {
                 List.of(new Point(0, 0), new Point(side, 0), new Point(side, side), new Point(0, side)));
         return new ToPlace(
                 ids.of(CutPlan.SQUARE_ID),
-                "50 mm: measure it",
-                List.of(new CutElement(CutLayer.CUT, new Chain(square), "is this square 50 mm each way?")),
+                TEXTS.text("bed-layout.50-mm-measure-it"),
+                List.of(new CutElement(CutLayer.CUT, new Chain(square), TEXTS.text("bed-layout.is-this-square-50-mm"))),
                 0);
     }
 
@@ -248,8 +253,17 @@ final class BedLayout {
             List<CutElement> notes = List.of(
                     note(
                             2,
-                            (of == 1 ? "" : "Bed " + number + " of " + of + ": ") + unit.format(leatherMm, 1)
-                                    + " leather, " + bed.sideUp().words() + " up"),
+                            of == 1
+                                    ? TEXTS.text(
+                                            "bed-layout.leather-up",
+                                            unit.format(leatherMm, 1),
+                                            bed.sideUp().words())
+                                    : TEXTS.text(
+                                            "bed-layout.bed-of-leather-up",
+                                            number,
+                                            of,
+                                            unit.format(leatherMm, 1),
+                                            bed.sideUp().words())),
                     note(2 + 2 * CAPITAL_MM, heading.line()));
             return new CutSheet(
                     leftMm,

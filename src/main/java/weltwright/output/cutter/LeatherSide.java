@@ -1,5 +1,7 @@
 package weltwright.output.cutter;
 
+import weltwright.message.Messages;
+
 /** A side of a piece of leather. */
 public enum LeatherSide {
     /** The smooth side, which shows. */
@@ -9,6 +11,8 @@ public enum LeatherSide {
 
     /** The name for display: "grain side". */
     public String words() {
-        return this == GRAIN ? "grain side" : "flesh side";
+        return this == GRAIN
+                ? Messages.of(LeatherSide.class).text("leather-side.grain-side")
+                : Messages.of(LeatherSide.class).text("leather-side.flesh-side");
     }
 }

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
@@ -22,6 +21,7 @@ import weltwright.io.FileKind;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
 import weltwright.layout.stock.SheathPieces;
+import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.PaperSize;
 import weltwright.output.pdf.Label;
@@ -37,6 +37,8 @@ import weltwright.units.PrintScale;
  * they are cut, a list of them, and how much of the leather they take.
  */
 public final class LayoutPdf {
+    private static final Messages TEXTS = Messages.of(LayoutPdf.class);
+
     public static final FileKind KIND = TrueSizePdf.KIND;
 
     private static final double MARGIN_MM = 14;
@@ -65,12 +67,13 @@ public final class LayoutPdf {
 
     static byte[] bytes(StockLayout layout, LocalDate day, PaperSize paper) {
         PageFrame page = paper.ofCard().frame(PrintScale.TRUE);
-        return TrueSizePdf.bytes("Layout on " + layout.stock().name(), Optional.of(day), (document, typeface) -> {
-            try (PdfCanvas canvas =
-                    PdfCanvas.onNewPage(document, typeface, page.widthMm(), page.heightMm(), PrintScale.TRUE)) {
-                new Drawing(layout, page, canvas).draw(day);
-            }
-        });
+        return TrueSizePdf.bytes(
+                TEXTS.text("layout-pdf.layout-on", layout.stock().name()), Optional.of(day), (document, typeface) -> {
+                    try (PdfCanvas canvas =
+                            PdfCanvas.onNewPage(document, typeface, page.widthMm(), page.heightMm(), PrintScale.TRUE)) {
+                        new Drawing(layout, page, canvas).draw(day);
+                    }
+                });
     }
 
     /** The one page. The stock's length runs up the page where it is longer than high. */
@@ -81,7 +84,8 @@ public final class LayoutPdf {
             double top = page.heightMm() - MARGIN_MM - TITLE_MM;
             double width = page.widthMm() - 2 * MARGIN_MM;
             canvas.write(
-                    typeface.cut("Layout on " + layout.stock().name(), width, TITLE_MM),
+                    typeface.cut(
+                            TEXTS.text("layout-pdf.layout-on", layout.stock().name()), width, TITLE_MM),
                     new Point(MARGIN_MM, top),
                     TITLE_MM);
             double y = top - 2 * TEXT_MM;
@@ -110,30 +114,33 @@ public final class LayoutPdf {
             Envelope extent = layout.stock().outline().polygon().getEnvelopeInternal();
             List<String> lines = new ArrayList<>();
             lines.add(day.toString());
-            lines.add("Stock: " + sizes(extent.getWidth(), extent.getHeight())
-                    + layout.stock().thicknessMm().stream()
-                            .mapToObj(mm -> ", " + new Length(mm).inMillimetres() + " thick")
+            lines.add(TEXTS.text(
+                    "layout-pdf.stock-the-direction-of-least",
+                    sizes(extent.getWidth(), extent.getHeight()),
+                    layout.stock().thicknessMm().stream()
+                            .mapToObj(mm -> TEXTS.text("layout-pdf.thick", new Length(mm).inMillimetres()))
                             .findFirst()
-                            .orElse("")
-                    + ". The direction of least stretch runs along the first of these.");
+                            .orElse("")));
             lines.add(counts());
-            lines.add("Used up to " + new Length(layout.usedLengthMm()).inMillimetres() + " ("
-                    + new Length(layout.usedLengthMm()).inInches() + ") of the length, dashed."
-                    + String.format(
-                            Locale.ROOT,
-                            " The pieces cover %.0f %% of the leather.",
+            lines.add(TEXTS.text(
+                    "layout-pdf.used-up-to-of-the",
+                    new Length(layout.usedLengthMm()).inMillimetres(),
+                    new Length(layout.usedLengthMm()).inInches(),
+                    TEXTS.text(
+                            "layout-pdf.the-pieces-cover-of-the",
                             100
                                     * layout.piecesAreaMm2()
-                                    / layout.stock().usable().getArea()));
+                                    / layout.stock().usable().getArea())));
             lines.add(
-                    "Drawn reduced. The numbers say in which order to cut, from one end, so that the rest stays whole."
-                            + (layout.stock().poorer().isEmpty() ? "" : " Light grey: poorer leather."));
+                    layout.stock().poorer().isEmpty()
+                            ? TEXTS.text("layout-pdf.drawn-reduced-the-numbers-say")
+                            : TEXTS.text("layout-pdf.drawn-reduced-the-numbers-say-in-which-order"));
             return lines;
         }
 
         private String counts() {
             return layout.sheaths().isEmpty()
-                    ? "No sheath."
+                    ? TEXTS.text("layout-pdf.no-sheath")
                     : String.join(
                                     ", ",
                                     layout.sheaths().stream()
@@ -153,8 +160,12 @@ public final class LayoutPdf {
 
         private static List<String> names(List<PlacedPiece> order) {
             return IntStream.range(0, order.size())
-                    .mapToObj(i -> i + 1 + ": " + order.get(i).piece().piece().name() + ", sheath "
-                            + (order.get(i).sheath() + 1))
+                    .mapToObj(i -> TEXTS.text(
+                            "layout-pdf.sheath",
+                            i,
+                            1,
+                            order.get(i).piece().piece().name(),
+                            order.get(i).sheath() + 1))
                     .toList();
         }
 

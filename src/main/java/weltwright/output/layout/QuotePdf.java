@@ -9,6 +9,7 @@ import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.io.FileKind;
 import weltwright.layout.cost.SheathCost;
+import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
@@ -29,6 +30,8 @@ import weltwright.units.PrintScale;
  * with tax. What the price is made of is for the maker alone and not on it.
  */
 public final class QuotePdf {
+    private static final Messages TEXTS = Messages.of(QuotePdf.class);
+
     public static final FileKind KIND = TrueSizePdf.KIND;
 
     private static final double MARGIN_MM = 20;
@@ -47,7 +50,7 @@ public final class QuotePdf {
 
     static byte[] bytes(Pattern pattern, SheathCost cost, PageHeading heading, PaperSize paper) {
         PageFrame page = paper.ofCard().frame(PrintScale.TRUE);
-        return TrueSizePdf.bytes("Quote", Optional.of(heading.date()), (document, typeface) -> {
+        return TrueSizePdf.bytes(TEXTS.text("quote-pdf.quote"), Optional.of(heading.date()), (document, typeface) -> {
             try (PdfCanvas canvas =
                     PdfCanvas.onNewPage(document, typeface, page.widthMm(), page.heightMm(), PrintScale.TRUE)) {
                 new Drawing(pattern, cost, heading, page, canvas).draw();
@@ -59,7 +62,7 @@ public final class QuotePdf {
 
         void draw() throws IOException {
             double y = page.heightMm() - MARGIN_MM - TITLE_MM;
-            canvas.write("Quote for a leather sheath", new Point(MARGIN_MM, y), TITLE_MM);
+            canvas.write(TEXTS.text("quote-pdf.quote-for-a-leather-sheath"), new Point(MARGIN_MM, y), TITLE_MM);
             y = lines(List.of(heading.line()), y - TITLE_MM);
             Optional<FinishedSheath> sheath = FinishedSheath.of(pattern);
             if (sheath.isPresent()) {
@@ -74,10 +77,10 @@ public final class QuotePdf {
                         + new Length(mm).inSixteenths() + ")");
             }
             y = lines(sizes, y - TEXT_MM) - TEXT_MM;
-            y = price("Price without tax", cost.words(cost.net()), y);
-            y = price("Tax", cost.words(cost.tax()), y);
+            y = price(TEXTS.text("quote-pdf.price-without-tax"), cost.words(cost.net()), y);
+            y = price(TEXTS.text("quote-pdf.tax"), cost.words(cost.tax()), y);
             canvas.draw(RULE, new Point(MARGIN_MM, y + TEXT_MM), new Point(MARGIN_MM + PRICES_MM, y + TEXT_MM));
-            price("To pay", cost.words(cost.gross()), y - TEXT_MM / 2);
+            price(TEXTS.text("quote-pdf.to-pay"), cost.words(cost.gross()), y - TEXT_MM / 2);
         }
 
         private double lines(List<String> texts, double top) throws IOException {

@@ -19,14 +19,17 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
+import weltwright.message.Messages;
 
 /**
  * Writes PDF files whose viewer preferences ask for printing without scaling. Equal pages give equal bytes: there is no
  * time stamp and no random identifier.
  */
 public final class TrueSizePdf {
+    private static final Messages TEXTS = Messages.of(TrueSizePdf.class);
+
     /** ISO 32000-1, 7.5.2: a PDF begins with this. */
-    public static final FileKind KIND = FileKind.of("a PDF", "^%PDF-");
+    public static final FileKind KIND = FileKind.of(TEXTS.text("true-size-pdf.a-pdf"), "^%PDF-");
 
     private TrueSizePdf() {}
 

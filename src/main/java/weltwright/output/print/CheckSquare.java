@@ -4,8 +4,8 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
 import weltwright.output.pdf.LineStroke;
@@ -19,6 +19,8 @@ import weltwright.units.PrintScale;
  * and for a part of a large piece which part, with a map of all.
  */
 final class CheckSquare {
+    private static final Messages TEXTS = Messages.of(CheckSquare.class);
+
     private static final double SIZE_MM = 2.6;
     private static final double LARGE_MM = 3.4;
     private static final double INSET_MM = 2;
@@ -40,28 +42,21 @@ final class CheckSquare {
 
     void draw(PlannedPage page, int number, int of, PageHeading heading, PrintScale scale) throws IOException {
         canvas.rectangle(LINE, corner, corner.plus(new Point(PageFrame.SQUARE_MM, PageFrame.SQUARE_MM)));
-        write("50 mm each way", LARGE_MM, 1);
+        write(TEXTS.text("check-square.50-mm-each-way"), LARGE_MM, 1);
         if (number == 1) {
-            write(
-                    "Print at 100\u00a0%, not \"fit to page\", and measure this square. If it is not 50.0\u00a0mm both ways,"
-                            + " tell the program what it measures, and print again.",
-                    SIZE_MM, 5);
+            write(TEXTS.text("check-square.print-at-100-not-fit"), SIZE_MM, 5);
         } else {
-            write("Print at 100\u00a0% (actual size), then measure this square.", SIZE_MM, 2);
+            write(TEXTS.text("check-square.print-at-100-actual-size"), SIZE_MM, 2);
         }
         if (!scale.equals(PrintScale.TRUE)) {
             write(
-                    String.format(
-                            Locale.ROOT,
-                            "Corrected for a printer that prints %.2f\u00a0%% across and %.2f\u00a0%% up.",
-                            100 * scale.x(),
-                            100 * scale.y()),
+                    TEXTS.text("check-square.corrected-for-a-printer-that", 100 * scale.x(), 100 * scale.y()),
                     SIZE_MM,
                     2);
         }
         y -= 1;
         write(heading.line(), SIZE_MM, 2);
-        write("Page " + number + " of " + of, SIZE_MM, 1);
+        write(TEXTS.text("check-square.page-of", number, of), SIZE_MM, 1);
         List<String> pieces = new ArrayList<>();
         page.pieces().forEach(whole -> pieces.add(whole.drawing().caption()));
         if (!pieces.isEmpty()) {
@@ -70,7 +65,13 @@ final class CheckSquare {
         if (page.tile().isPresent()) {
             PlannedPage.PlacedTile placed = page.tile().get();
             y -= 1;
-            write(placed.drawing().caption() + ": page " + placed.tile().cell().name(), LARGE_MM, 1);
+            write(
+                    TEXTS.text(
+                            "check-square.page",
+                            placed.drawing().caption(),
+                            placed.tile().cell().name()),
+                    LARGE_MM,
+                    1);
             drawMap(placed.tile());
         }
     }

@@ -11,6 +11,7 @@ import weltwright.geometry.RigidMotion;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.output.ShapePacking;
 import weltwright.output.pdf.Label;
 import weltwright.output.pdf.LineStroke;
@@ -27,6 +28,8 @@ import weltwright.output.pdf.PdfTypeface;
  */
 record LayoutDrawing(String name, Stock stock, List<Placed> pieces, List<Label> labels, Geometry footprint)
         implements PrintedDrawing {
+    private static final Messages TEXTS = Messages.of(LayoutDrawing.class);
+
     private static final LineStroke EDGE = LineStroke.dashed(0.35, Color.BLACK, 6.0, 2.0);
     private static final LineStroke FLAW = LineStroke.dashed(0.35, Color.BLACK, 2.0, 1.0);
     private static final LineStroke POORER = LineStroke.dashed(0.25, Color.BLACK, 1.0, 2.0);
@@ -40,7 +43,8 @@ record LayoutDrawing(String name, Stock stock, List<Placed> pieces, List<Label> 
         List<Geometry> footprints = new ArrayList<>();
         for (PlacedPiece placed : layout.pieces()) {
             PieceCaption caption = new PieceCaption(
-                    List.of(placed.piece().piece().name(), "sheath " + (placed.sheath() + 1)), List.of());
+                    List.of(placed.piece().piece().name(), TEXTS.text("layout-drawing.sheath", placed.sheath() + 1)),
+                    List.of());
             PieceDrawing drawing = PieceDrawing.of(placed.piece().piece(), List.of(), caption, typeface);
             pieces.add(new Placed(drawing, placed.motion()));
             Geometry inside = placed.piece().outline().polygon();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import weltwright.io.FileKind;
 import weltwright.layout.StockLayout;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.pdf.TextBlock;
@@ -16,13 +17,13 @@ import weltwright.units.PrintScale;
  * with a square of 50 mm to check. Pages without a piece are left out.
  */
 public final class LayoutPagesPdf {
+    private static final Messages TEXTS = Messages.of(LayoutPagesPdf.class);
+
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TrueSizePdf.KIND;
 
-    private static final List<String> LEGEND = List.of(
-            PatternPdf.JOINING,
-            "Long dashes are the edge of the leather, short ones flaws, dots poorer leather. The leather is seen from its"
-                    + " grain side. Lay the joined pages on it, edge on edge, before anything is cut.");
+    private static final List<String> LEGEND =
+            List.of(PatternPdf.JOINING, TEXTS.text("layout-pages-pdf.long-dashes-are-the-edge"));
 
     private LayoutPagesPdf() {}
 
@@ -37,7 +38,7 @@ public final class LayoutPagesPdf {
     }
 
     static byte[] bytes(StockLayout layout, PageHeading heading, PaperSize paper, PrintScale scale) {
-        String title = "Layout on " + layout.stock().name();
+        String title = TEXTS.text("layout-pages-pdf.layout-on", layout.stock().name());
         return TrueSizePdf.bytes(title, Optional.of(heading.date()), (document, typeface) -> {
             List<List<TextBlock>> legend = TextBlock.columns(typeface, title, LEGEND).stream()
                     .flatMap(List::stream)

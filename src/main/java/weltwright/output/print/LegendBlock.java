@@ -8,6 +8,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 import weltwright.output.pdf.Label;
 import weltwright.output.pdf.LineStroke;
 import weltwright.output.pdf.PageBlock;
@@ -24,6 +25,8 @@ import weltwright.sheath.pattern.Mark;
  * @param columnMm from one column to the next
  */
 record LegendBlock(String title, List<LineStyle> styles, int columns, double columnMm) implements PageBlock {
+    private static final Messages TEXTS = Messages.of(LegendBlock.class);
+
     private static final double TITLE_MM = 2.9;
     private static final double TITLE_LINE_MM = 4;
     private static final double SIZE_MM = 2.4;
@@ -43,10 +46,11 @@ record LegendBlock(String title, List<LineStyle> styles, int columns, double col
         List<LineStyle> edges = styles.stream().filter(LineStyle::isEdge).toList();
         List<LineStyle> lines = styles.stream().filter(style -> !style.isEdge()).toList();
         List<List<LegendBlock>> ways = new ArrayList<>();
-        shapes(typeface, "What the lines mean", styles).forEach(whole -> ways.add(List.of(whole)));
+        shapes(typeface, TEXTS.text("legend-block.what-the-lines-mean"), styles)
+                .forEach(whole -> ways.add(List.of(whole)));
         if (!edges.isEmpty()) {
-            for (LegendBlock ofLines : shapes(typeface, "What the lines mean", lines)) {
-                for (LegendBlock ofEdges : shapes(typeface, "What is done to edges", edges)) {
+            for (LegendBlock ofLines : shapes(typeface, TEXTS.text("legend-block.what-the-lines-mean"), lines)) {
+                for (LegendBlock ofEdges : shapes(typeface, TEXTS.text("legend-block.what-is-done-to-edges"), edges)) {
                     ways.add(List.of(ofLines, ofEdges));
                 }
             }

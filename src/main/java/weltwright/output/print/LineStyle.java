@@ -2,6 +2,7 @@ package weltwright.output.print;
 
 import java.awt.Color;
 import java.util.Locale;
+import weltwright.message.Messages;
 import weltwright.output.pdf.LineStroke;
 import weltwright.sheath.pattern.Mark;
 
@@ -14,21 +15,44 @@ import weltwright.sheath.pattern.Mark;
  * lines keep its 0.7 mm between them (both from memory).
  */
 public enum LineStyle {
-    CUT("cut", LineStroke.unbroken(0.5, Color.BLACK)),
-    FOLD("fold", LineStroke.dashed(0.35, Color.BLACK, 8.0, 1.5, 1.0, 1.5)),
-    STITCH_ROW("stitch row and its holes", LineStroke.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
-    STITCH_END("stitching starts or ends", LineStroke.unbroken(0.7, Color.BLACK)),
-    NOTCH("notch: meets its partner", LineStroke.unbroken(0.7, Color.BLACK)),
-    GRAIN("least stretch", LineStroke.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
-    KNIFE("knife inside", LineStroke.dashed(LineStyle.NARROW_MM, Color.BLACK, 1.0, 1.5)),
-    PLACE("a piece is glued on here", LineStroke.dashed(0.35, Color.BLACK, 3.0, 1.5)),
-    SKIVE("skive to nothing", LineStroke.dashed(0.35, Color.BLACK, 1.0, 1.0)),
-    IRON("iron's first tooth", LineStroke.unbroken(0.5, Color.BLACK)),
-    HOLE("hole", LineStroke.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
-    EDGE_BEFORE("edge: finish before assembly", LineStroke.unbroken(0.35, Color.BLACK)),
-    EDGE_SEWN("edge: finish when sewn", LineStroke.dashed(0.35, Color.BLACK, 1.5, 1.0)),
-    EDGE_FREE("edge: finish at any time", LineStroke.dashed(0.35, Color.BLACK, 0.5, 1.0)),
-    EDGE_UNWORKED("edge: nothing to do", LineStroke.unbroken(0.4, Color.BLACK));
+    CUT(Messages.of(LineStyle.class).text("line-style.cut"), LineStroke.unbroken(0.5, Color.BLACK)),
+    FOLD(
+            Messages.of(LineStyle.class).text("line-style.fold"),
+            LineStroke.dashed(0.35, Color.BLACK, 8.0, 1.5, 1.0, 1.5)),
+    STITCH_ROW(
+            Messages.of(LineStyle.class).text("line-style.stitch-row-and-its-holes"),
+            LineStroke.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
+    STITCH_END(
+            Messages.of(LineStyle.class).text("line-style.stitching-starts-or-ends"),
+            LineStroke.unbroken(0.7, Color.BLACK)),
+    NOTCH(
+            Messages.of(LineStyle.class).text("line-style.notch-meets-its-partner"),
+            LineStroke.unbroken(0.7, Color.BLACK)),
+    GRAIN(
+            Messages.of(LineStyle.class).text("line-style.least-stretch"),
+            LineStroke.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
+    KNIFE(
+            Messages.of(LineStyle.class).text("line-style.knife-inside"),
+            LineStroke.dashed(LineStyle.NARROW_MM, Color.BLACK, 1.0, 1.5)),
+    PLACE(
+            Messages.of(LineStyle.class).text("line-style.a-piece-is-glued-on"),
+            LineStroke.dashed(0.35, Color.BLACK, 3.0, 1.5)),
+    SKIVE(
+            Messages.of(LineStyle.class).text("line-style.skive-to-nothing"),
+            LineStroke.dashed(0.35, Color.BLACK, 1.0, 1.0)),
+    IRON(Messages.of(LineStyle.class).text("line-style.iron-s-first-tooth"), LineStroke.unbroken(0.5, Color.BLACK)),
+    HOLE(Messages.of(LineStyle.class).text("line-style.hole"), LineStroke.unbroken(LineStyle.NARROW_MM, Color.BLACK)),
+    EDGE_BEFORE(
+            Messages.of(LineStyle.class).text("line-style.edge-finish-before-assembly"),
+            LineStroke.unbroken(0.35, Color.BLACK)),
+    EDGE_SEWN(
+            Messages.of(LineStyle.class).text("line-style.edge-finish-when-sewn"),
+            LineStroke.dashed(0.35, Color.BLACK, 1.5, 1.0)),
+    EDGE_FREE(
+            Messages.of(LineStyle.class).text("line-style.edge-finish-at-any-time"),
+            LineStroke.dashed(0.35, Color.BLACK, 0.5, 1.0)),
+    EDGE_UNWORKED(
+            Messages.of(LineStyle.class).text("line-style.edge-nothing-to-do"), LineStroke.unbroken(0.4, Color.BLACK));
 
     private static final double NARROW_MM = 0.25;
 

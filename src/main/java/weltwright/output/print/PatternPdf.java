@@ -19,6 +19,7 @@ import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.LeatherEdge;
 import weltwright.io.FileKind;
 import weltwright.layout.cost.SheathCost;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.SafetyCautions;
@@ -43,12 +44,12 @@ import weltwright.wording.AdviceWording;
  * as: the next print is then true on that printer.
  */
 public final class PatternPdf {
+    private static final Messages TEXTS = Messages.of(PatternPdf.class);
+
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TrueSizePdf.KIND;
 
-    static final String JOINING = "A piece that is larger than a page runs over several. Cut one page along the dotted"
-            + " line, lay it over the other, cross on cross, and stick them together. The map in the square tells which page"
-            + " goes where.";
+    static final String JOINING = TEXTS.text("pattern-pdf.a-piece-that-is-larger");
 
     /** So many unprintable characters are told by name. */
     private static final int MISSING_NAMED = 8;
@@ -104,10 +105,10 @@ public final class PatternPdf {
                             .map(PatternPdf::named)
                             .collect(Collectors.joining(
                                     ", ",
-                                    "No font here can print ",
-                                    (missing.size() > MISSING_NAMED ? " and others" : "")
-                                            + ": a box stands in the PDF instead. Write it in other letters, or install"
-                                            + " a font that has it.")));
+                                    TEXTS.text("pattern-pdf.no-font-here-can-print"),
+                                    missing.size() > MISSING_NAMED
+                                            ? TEXTS.text("pattern-pdf.and-others-a-box-stands")
+                                            : TEXTS.text("pattern-pdf.a-box-stands-in-the"))));
         } catch (IOException e) {
             throw new UncheckedIOException(e); // no file of the user's is read
         }
@@ -181,13 +182,15 @@ public final class PatternPdf {
                     .toList();
             PagePlan pagePlan = PagePlan.onPaper(paper, scale, pieces, legend(pattern, plan, typeface));
             if (pagePlan.hasTiles()) {
-                TextBlock.columns(typeface, "Pieces in parts", List.of(JOINING)).forEach(pagePlan::add);
+                TextBlock.columns(typeface, TEXTS.text("pattern-pdf.pieces-in-parts"), List.of(JOINING))
+                        .forEach(pagePlan::add);
             }
-            List<List<TextBlock>> cautions = TextBlock.columns(typeface, "Take care", SafetyCautions.SHORT);
+            List<List<TextBlock>> cautions =
+                    TextBlock.columns(typeface, TEXTS.text("pattern-pdf.take-care"), SafetyCautions.SHORT);
             if (plan.isPresent()) {
                 cautions.forEach(pagePlan::addBesideOthers); // the card has them in any case
             } else {
-                TextBlock.columns(typeface, "This sheath", aboutTheSheath(pattern, heading))
+                TextBlock.columns(typeface, TEXTS.text("pattern-pdf.this-sheath"), aboutTheSheath(pattern, heading))
                         .forEach(pagePlan::add);
                 cautions.forEach(pagePlan::add);
             }
@@ -215,22 +218,20 @@ public final class PatternPdf {
         List<String> job = new ArrayList<>();
         job.add(heading.line());
         for (Piece piece : pattern.pieces()) {
-            job.add(String.format(
-                    Locale.ROOT,
-                    "%s: cut %d from leather of %s mm.",
+            job.add(TEXTS.text(
+                    "pattern-pdf.cut-from-leather-of-mm",
                     piece.name(),
                     piece.count(),
                     PieceDrawing.millimetres(piece.thicknessMm())));
         }
         if (!pattern.sizes().isEmpty()) {
             job.add(pattern.sizes().stream()
-                    .map(size -> String.format(
-                            Locale.ROOT, "%s %s\u00a0mm", size.name(), PieceDrawing.millimetres(size.lengthMm())))
-                    .collect(Collectors.joining("; ", "When it is sewn: ", ".")));
+                    .map(size -> TEXTS.text("pattern-pdf.mm", size.name(), PieceDrawing.millimetres(size.lengthMm())))
+                    .collect(Collectors.joining("; ", TEXTS.text("pattern-pdf.when-it-is-sewn"), ".")));
         }
         pattern.advice().forEach(advice -> job.add(AdviceWording.line(advice)));
         if (!heading.notes().isBlank()) {
-            job.add("Notes: " + heading.notes());
+            job.add(TEXTS.text("pattern-pdf.notes", heading.notes()));
         }
         return job;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.sheath.pattern.CuttingSide;
 import weltwright.sheath.pattern.Pattern;
@@ -19,6 +20,8 @@ import weltwright.units.MeasureUnit;
  * @param setOnTheKnife middles of holes whose place is found on the knife itself
  */
 public record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
+    private static final Messages TEXTS = Messages.of(PieceCaption.class);
+
     /** Longer names of knives and customers are cut off on a piece; the whole stands in the page's square. */
     private static final int LONGEST = 24;
 
@@ -31,7 +34,7 @@ public record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
     public static PieceCaption of(Pattern pattern, Piece piece, PageHeading heading, MeasureUnit unit) {
         List<String> lines = new ArrayList<>();
         lines.add(capital(piece.name()));
-        lines.add("cut " + piece.count() + " · leather " + unit.format(piece.thicknessMm(), 1));
+        lines.add(TEXTS.text("piece-caption.cut-leather", piece.count(), unit.format(piece.thicknessMm(), 1)));
         lines.add(CuttingSide.of(pattern, piece).words());
         lines.add(String.join(
                 " · ",
@@ -48,7 +51,9 @@ public record PieceCaption(List<String> lines, List<Point> setOnTheKnife) {
     }
 
     private static String hand(Pattern pattern) {
-        return pattern.sheathed().hand() == DrawHand.LEFT ? "left hand" : "right hand";
+        return pattern.sheathed().hand() == DrawHand.LEFT
+                ? TEXTS.text("piece-caption.left-hand")
+                : TEXTS.text("piece-caption.right-hand");
     }
 
     private static String shortened(String text) {

@@ -13,6 +13,7 @@ import weltwright.assembly.LeatherEdge;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.message.Messages;
 import weltwright.output.pdf.Label;
 import weltwright.output.pdf.LabelPlacement;
 import weltwright.output.pdf.PdfCanvas;
@@ -31,6 +32,8 @@ import weltwright.sheath.pattern.Piece;
  */
 public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, Geometry footprint)
         implements PrintedDrawing {
+    private static final Messages TEXTS = Messages.of(PieceDrawing.class);
+
     private static final double CLEARANCE_MM = 2;
     private static final double HEAD_MM = 4;
     /** Between the rim of a stitch hole and the line of its row. */
@@ -42,7 +45,7 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
     /** Radius of the dot in the middle of a large hole. */
     private static final double CENTRE_MM = 0.25;
 
-    private static final String FOUND_ON_THE_KNIFE = "cap: find its place on the knife";
+    private static final String FOUND_ON_THE_KNIFE = TEXTS.text("piece-drawing.cap-find-its-place-on");
 
     /** A line and how it is drawn. */
     public record Stroke(LineStyle style, Polyline line) {}
@@ -93,7 +96,7 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
 
     @Override
     public String caption() {
-        return piece.name() + " (cut\u00a0" + piece.count() + ")";
+        return TEXTS.text("piece-drawing.cut", piece.name(), piece.count());
     }
 
     @Override

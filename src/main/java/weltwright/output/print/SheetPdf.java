@@ -5,13 +5,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.ground.sheet.ReferenceSheet.Marker;
 import weltwright.io.FileKind;
+import weltwright.message.Messages;
 import weltwright.output.pdf.LineStroke;
 import weltwright.output.pdf.PdfCanvas;
 import weltwright.output.pdf.PdfTypeface;
@@ -28,6 +28,8 @@ import weltwright.units.PrintScale;
  * way of the knife, has its length named between two lines.
  */
 public final class SheetPdf {
+    private static final Messages TEXTS = Messages.of(SheetPdf.class);
+
     /** What may be replaced by such a file. */
     public static final FileKind KIND = TrueSizePdf.KIND;
 
@@ -37,11 +39,8 @@ public final class SheetPdf {
     /** A hairline: a measure from line to line must not depend on which side of the line is meant. */
     private static final double TICK_MM = 0.1;
 
-    private static final String HOW_TO_PHOTOGRAPH = "Photograph from straight above, from as far away as fits: zoom in"
-            + " rather than go near. Flat, even light, no flash. Knife inside the frame.";
-    private static final String HOW_TO_PRINT =
-            "Print at actual size (100\u00a0%). Measure both bars from end line to end"
-                    + " line, and tell the program.";
+    private static final String HOW_TO_PHOTOGRAPH = TEXTS.text("sheet-pdf.photograph-from-straight-above-from");
+    private static final String HOW_TO_PRINT = TEXTS.text("sheet-pdf.print-at-actual-size-100");
     private static final double LARGEST_TEXT_MM = 2.6;
     private static final double WORDS_OFF_FRAME_MM = 2;
     private static final double BAR_NAME_MM = 2.6;
@@ -61,12 +60,13 @@ public final class SheetPdf {
     }
 
     private static byte[] bytes(ReferenceSheet sheet) {
-        return TrueSizePdf.bytes("Reference sheet, " + sheet.pageName(), Optional.empty(), (document, typeface) -> {
-            try (PdfCanvas canvas = PdfCanvas.onNewPage(
-                    document, typeface, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
-                new Drawing(sheet, canvas).draw();
-            }
-        });
+        return TrueSizePdf.bytes(
+                TEXTS.text("sheet-pdf.reference-sheet", sheet.pageName()), Optional.empty(), (document, typeface) -> {
+                    try (PdfCanvas canvas = PdfCanvas.onNewPage(
+                            document, typeface, sheet.pageWidthMm(), sheet.pageHeightMm(), PrintScale.TRUE)) {
+                        new Drawing(sheet, canvas).draw();
+                    }
+                });
     }
 
     /** One sheet on one page. Places are thought of in the sheet's frame and drawn in the page's. */
@@ -151,7 +151,7 @@ public final class SheetPdf {
             for (Point end : List.of(middle.minus(half), middle.plus(half))) {
                 canvas.draw(LineStroke.unbroken(TICK_MM, TEXT), onPage(end.minus(tick)), onPage(end.plus(tick)));
             }
-            String name = String.format(Locale.ROOT, "%.0f mm", ReferenceSheet.BAR_MM);
+            String name = TEXTS.text("sheet-pdf.mm", ReferenceSheet.BAR_MM);
             // Off the page's middle, where knives lie.
             double aside = sheet.squareMm() * (squares % 2 == 0 ? 2.5 : 2);
             write(name, middle.minus(along.times(aside)).plus(along.left().times(2.5)), along, BAR_NAME_MM);

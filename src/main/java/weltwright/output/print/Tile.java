@@ -2,6 +2,7 @@ package weltwright.output.print;
 
 import java.util.List;
 import java.util.Set;
+import weltwright.message.Messages;
 
 /**
  * The part of a piece that one page shows, where the piece is larger than a page.
@@ -11,6 +12,7 @@ import java.util.Set;
  * @param all cells that have something on them
  */
 record Tile(String piece, Cell cell, Set<Cell> all) {
+    private static final Messages TEXTS = Messages.of(Tile.class);
 
     /**
      * A place in the grid of tiles.
@@ -40,10 +42,10 @@ record Tile(String piece, Cell cell, Set<Cell> all) {
 
     /** A side of a page that another joins. */
     enum Side {
-        LEFT("left"),
-        RIGHT("right"),
-        UPPER("above"),
-        LOWER("below");
+        LEFT(TEXTS.text("tile.left")),
+        RIGHT(TEXTS.text("tile.right")),
+        UPPER(TEXTS.text("tile.above")),
+        LOWER(TEXTS.text("tile.below"));
 
         private final String words;
 

@@ -10,6 +10,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Region;
 import weltwright.knife.Guard;
 import weltwright.knife.Knife;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Hole;
@@ -33,6 +34,8 @@ import weltwright.units.UnitAwareException;
  * formula); the upper arm lies one thickness farther out.
  */
 public final class HandleStrapDraft {
+    private static final Messages TEXTS = Messages.of(HandleStrapDraft.class);
+
     /** Least distance of the strap from throat, guard and butt. Common practice. */
     private static final double CLEAR_MM = 2;
 
@@ -70,9 +73,11 @@ public final class HandleStrapDraft {
         double longest = throat - knife.landmarks().butt().x() - half - CLEAR_MM;
         if (choice.aboveThroatMm() < shortest || choice.aboveThroatMm() > longest) {
             throw new UnitAwareException(
-                    unit -> "The strap round the handle does not lie on the handle.",
-                    unit -> "Place it from " + unit.format(Math.ceil(shortest), 0) + " to "
-                            + unit.format(Math.floor(longest), 0) + " above the throat.");
+                    unit -> TEXTS.text("handle-strap-draft.the-strap-round-the-handle"),
+                    unit -> TEXTS.text(
+                            "handle-strap-draft.place-it-from-to-above",
+                            unit.format(Math.ceil(shortest), 0),
+                            unit.format(Math.floor(longest), 0)));
         }
         Point inTail = new Point(room.throatMm() - choice.aboveThroatMm(), room.middleMm());
         Optional<BackExtension> tail = fitting.upstand();
@@ -85,8 +90,8 @@ public final class HandleStrapDraft {
             tongue = Optional.of(own);
             if (tail.isPresent() && overlaps(own, tail.get())) {
                 throw new UserFacingException(
-                        "The tail for the belt is folded back where the strap round the handle is riveted on: it is too short.",
-                        "Place the strap lower, or choose a riveted strap for the belt.");
+                        TEXTS.text("handle-strap-draft.the-tail-for-the-belt"),
+                        TEXTS.text("handle-strap-draft.place-the-strap-lower-or"));
             }
         }
         ConvexHull handle = handle(knife, throat - choice.aboveThroatMm(), half);
@@ -120,7 +125,7 @@ public final class HandleStrapDraft {
                 strap.outline(),
                 holes,
                 List.of(
-                        strap.across(middle().y(), Mark.Kind.PLACE, "behind the handle"),
+                        strap.across(middle().y(), Mark.Kind.PLACE, TEXTS.text("handle-strap-draft.behind-the-handle")),
                         strap.grain((middle().y() + over().y()) / 2)));
     }
 
@@ -154,8 +159,8 @@ public final class HandleStrapDraft {
             }
         }
         throw new UserFacingException(
-                "The knife is too slim for a tongue that holds the strap round its handle.",
-                "Choose a smaller rivet for the strap, or leave the strap out.");
+                TEXTS.text("handle-strap-draft.the-knife-is-too-slim"),
+                TEXTS.text("handle-strap-draft.choose-a-smaller-rivet-for"));
     }
 
     private BackExtension tongue(double middle, double half, double filletMm) {

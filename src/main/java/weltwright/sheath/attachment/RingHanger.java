@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import weltwright.fit.LeatherBend;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.hardware.Ring;
@@ -25,6 +26,7 @@ import weltwright.sheath.spec.SheathSpec;
  * down behind to the same two rivets, which hold three layers.
  */
 public final class RingHanger implements BeltLoopDraft {
+    private static final Messages TEXTS = Messages.of(RingHanger.class);
 
     /** Distance of the rivets from the ring. Chosen by eye. */
     private static final double CLEAR_MM = 8;
@@ -70,8 +72,11 @@ public final class RingHanger implements BeltLoopDraft {
                 strap.outline(),
                 StrapPiece.rivetHoles(holes, rivet),
                 List.of(
-                        strap.across(ringFold, Mark.Kind.FOLD, "fold round the ring"),
-                        strap.across(front().get(0).y() + belt.foldMm(), Mark.Kind.FOLD, "fold over the belt"),
+                        strap.across(ringFold, Mark.Kind.FOLD, TEXTS.text("ring-hanger.fold-round-the-ring")),
+                        strap.across(
+                                front().get(0).y() + belt.foldMm(),
+                                Mark.Kind.FOLD,
+                                TEXTS.text("ring-hanger.fold-over-the-belt")),
                         strap.grain(front().get(0).y() + 25)));
         return List.of(ringStrap.pieces().get(0), hanger);
     }

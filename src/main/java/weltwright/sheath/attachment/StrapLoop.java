@@ -8,6 +8,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.pattern.Hole;
@@ -29,6 +30,8 @@ import weltwright.units.UnitAwareException;
  * two rivets or by a box of stitches.
  */
 public final class StrapLoop implements BeltLoopDraft {
+    private static final Messages TEXTS = Messages.of(StrapLoop.class);
+
     private final SheathSpec spec;
     private final double widthMm;
     private final Leather leather;
@@ -52,7 +55,7 @@ public final class StrapLoop implements BeltLoopDraft {
                 spec,
                 Piece.Kind.BELT_STRAP,
                 PlacedHardware.Purpose.BELT_STRAP_RIVETS,
-                "fold over the belt",
+                TEXTS.text("strap-loop.fold-over-the-belt"),
                 FoldedLoop.belt(spec.belt(), leather(spec)),
                 sewn,
                 room);
@@ -65,7 +68,7 @@ public final class StrapLoop implements BeltLoopDraft {
                 spec,
                 Piece.Kind.RING_STRAP,
                 PlacedHardware.Purpose.RING_STRAP_RIVETS,
-                "fold over the ring",
+                TEXTS.text("strap-loop.fold-over-the-ring"),
                 FoldedLoop.wire(opening, wireMm, leather(spec)),
                 false,
                 room.upright());
@@ -97,7 +100,8 @@ public final class StrapLoop implements BeltLoopDraft {
         }
         if (belowThroatMm + heightMm() + beyondMm() > room.lengthMm()) {
             throw new UserFacingException(
-                    "The sheath is too short for its belt strap.", "Let the sheath hold more of the handle.");
+                    TEXTS.text("strap-loop.the-sheath-is-too-short"),
+                    TEXTS.text("strap-loop.let-the-sheath-hold-more"));
         }
     }
 
@@ -106,10 +110,11 @@ public final class StrapLoop implements BeltLoopDraft {
         if (widest < StitchBox.LEAST_WIDTH_MM) {
             double least = Math.ceil(10 * (2 * stitching.marginMm() + StitchBox.LEAST_WIDTH_MM)) / 10;
             throw new UnitAwareException(
-                    unit -> "A belt strap " + unit.format(widthMm, 1) + " wide has no room for stitches "
-                            + unit.format(stitching.marginMm(), 1) + " from its sides.",
-                    unit -> "Choose a strap at least " + unit.format(least, 1)
-                            + " wide, a smaller stitch margin, or a riveted strap.");
+                    unit -> TEXTS.text(
+                            "strap-loop.a-belt-strap-wide-has",
+                            unit.format(widthMm, 1),
+                            unit.format(stitching.marginMm(), 1)),
+                    unit -> TEXTS.text("strap-loop.choose-a-strap-at-least", unit.format(least, 1)));
         }
         return Stream.of(
                         StitchBox.ofWholePitches(widest, stitching.pitchMm()),
@@ -123,8 +128,7 @@ public final class StrapLoop implements BeltLoopDraft {
 
     private static UserFacingException tooSlim() {
         return new UserFacingException(
-                "The knife is too slim for a belt strap that the edge cannot reach.",
-                "Choose a tail for a belt loop, less tilt, or leather and welt that are thicker.");
+                TEXTS.text("strap-loop.the-knife-is-too-slim"), TEXTS.text("strap-loop.choose-a-tail-for-a"));
     }
 
     private static Leather leather(SheathSpec spec) {
@@ -157,7 +161,8 @@ public final class StrapLoop implements BeltLoopDraft {
                 .map(p -> new Point(low - p.y(), room.middleMm() + p.x()))
                 .map(lean::apply)
                 .toList();
-        return List.of(new Mark(Polyline.open(points), Mark.Kind.PLACE, "end of the " + piece.words()));
+        return List.of(
+                new Mark(Polyline.open(points), Mark.Kind.PLACE, TEXTS.text("strap-loop.end-of-the", piece.words())));
     }
 
     @Override

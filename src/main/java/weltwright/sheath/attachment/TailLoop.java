@@ -9,6 +9,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.geometry.RigidMotion;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
@@ -27,6 +28,8 @@ import weltwright.sheath.stitch.StitchRow;
  * centre of the box, and still lie within the back.
  */
 public final class TailLoop implements BeltLoopDraft {
+    private static final Messages TEXTS = Messages.of(TailLoop.class);
+
     /** Greatest width of the box of stitches. Common practice. */
     private static final double BOX_WIDTH_MM = 28;
 
@@ -63,8 +66,7 @@ public final class TailLoop implements BeltLoopDraft {
         lean = room.leaning(new Point(boxMiddleMm(box), middle));
         if (belowThroatMm + 2 * alongMm(box) + 2 * margin > room.lengthMm()) {
             throw new UserFacingException(
-                    "The sheath is too short for the stitches of its belt loop.",
-                    "Let the sheath hold more of the handle, or choose a smaller stitch margin or pitch.");
+                    TEXTS.text("tail-loop.the-sheath-is-too-short"), TEXTS.text("tail-loop.let-the-sheath-hold-more"));
         }
     }
 
@@ -86,10 +88,9 @@ public final class TailLoop implements BeltLoopDraft {
         double pitch = spec.stitching().pitchMm();
         return widest(StitchBox.ofWholePitches(BOX_WIDTH_MM, pitch))
                 .or(() -> widest(StitchBox.ofAnyPitch(BOX_WIDTH_MM, pitch)))
-                .orElseThrow(
-                        () -> new UserFacingException(
-                                "The knife is too slim for a belt loop whose stitches the edge cannot reach.",
-                                "Choose a riveted strap, less tilt, a smaller stitch margin, or leather and welt that are thicker."));
+                .orElseThrow(() -> new UserFacingException(
+                        TEXTS.text("tail-loop.the-knife-is-too-slim"),
+                        TEXTS.text("tail-loop.choose-a-riveted-strap-less")));
     }
 
     private Optional<Fit> widest(List<List<StitchBox>> byHeight) {
@@ -235,12 +236,12 @@ public final class TailLoop implements BeltLoopDraft {
         List<Mark> marks = new ArrayList<>(List.of(
                 mark(
                         Mark.Kind.FOLD,
-                        "fold back for the belt loop",
+                        TEXTS.text("tail-loop.fold-back-for-the-belt"),
                         new Point(fold, middle - half),
                         new Point(fold, middle + half)),
                 mark(
                         Mark.Kind.PLACE,
-                        "end of the belt loop",
+                        TEXTS.text("tail-loop.end-of-the-belt-loop"),
                         new Point(top, middle - half),
                         new Point(end, middle - half),
                         new Point(end, middle + half),

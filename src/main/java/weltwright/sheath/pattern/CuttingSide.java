@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 
 /**
  * The side of the leather that is up when a piece is cut, and whether its pattern may be turned over. Every piece is
@@ -18,9 +19,9 @@ import weltwright.geometry.Polyline;
  * </ul>
  */
 public enum CuttingSide {
-    GRAIN("grain side up, never turned over"),
-    GRAIN_MIRRORED_ALIKE("grain side up, the same turned over"),
-    EITHER("either side up, may be turned over");
+    GRAIN(Messages.of(CuttingSide.class).text("cutting-side.grain-side-up-never-turned")),
+    GRAIN_MIRRORED_ALIKE(Messages.of(CuttingSide.class).text("cutting-side.grain-side-up-the-same")),
+    EITHER(Messages.of(CuttingSide.class).text("cutting-side.either-side-up-may-be"));
 
     /** Tolerance of symmetry, the accuracy of cutting by hand. Chosen by eye. */
     private static final double ALIKE_MM = 0.3;

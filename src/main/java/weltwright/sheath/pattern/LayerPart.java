@@ -1,24 +1,26 @@
 package weltwright.sheath.pattern;
 
+import weltwright.message.Messages;
+
 /** The part of a piece that a layer of a seam or of hardware lies in. */
 public enum LayerPart {
     /** The piece has one part only. */
     WHOLE(""),
-    FACE_HALF("face half"),
-    BACK_HALF("back half"),
-    BELOW_THROAT("below the throat"),
-    TAIL("tail"),
-    TONGUE("tongue"),
+    FACE_HALF(Messages.of(LayerPart.class).text("layer-part.face-half")),
+    BACK_HALF(Messages.of(LayerPart.class).text("layer-part.back-half")),
+    BELOW_THROAT(Messages.of(LayerPart.class).text("layer-part.below-the-throat")),
+    TAIL(Messages.of(LayerPart.class).text("layer-part.tail")),
+    TONGUE(Messages.of(LayerPart.class).text("layer-part.tongue")),
     /** Of a strap that is folded over the belt: the end that lies on the back. */
-    INNER_END("inner end"),
-    OUTER_END("outer end"),
-    LONG_END("long end"),
-    SHORT_END("short end"),
-    FRONT("front"),
-    FOLD("fold"),
+    INNER_END(Messages.of(LayerPart.class).text("layer-part.inner-end")),
+    OUTER_END(Messages.of(LayerPart.class).text("layer-part.outer-end")),
+    LONG_END(Messages.of(LayerPart.class).text("layer-part.long-end")),
+    SHORT_END(Messages.of(LayerPart.class).text("layer-part.short-end")),
+    FRONT(Messages.of(LayerPart.class).text("layer-part.front")),
+    FOLD(Messages.of(LayerPart.class).text("layer-part.fold")),
     /** Of the strap round the handle: the arm that lies outside when the snap is closed. */
-    OVER("over"),
-    UNDER("under");
+    OVER(Messages.of(LayerPart.class).text("layer-part.over")),
+    UNDER(Messages.of(LayerPart.class).text("layer-part.under"));
 
     private final String words;
 

@@ -2,6 +2,7 @@ package weltwright.sheath.pattern;
 
 import java.util.List;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 
 /**
  * A piece of leather to cut, seen from its grain side, with the throat at the top and the tip of the knife at the
@@ -17,6 +18,7 @@ import weltwright.geometry.Polyline;
  */
 public record Piece(
         Kind kind, String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
+    private static final Messages TEXTS = Messages.of(Piece.class);
 
     public Piece {
         holes = List.copyOf(holes);
@@ -31,14 +33,14 @@ public record Piece(
     /** The place of a piece in a sheath. */
     public enum Kind {
         /** Face and back in one, folded round the spine. */
-        BODY("body"),
-        FACE("face"),
-        BACK("back"),
-        WELT("welt"),
-        BELT_STRAP("belt strap"),
-        RING_STRAP("ring strap"),
-        HANDLE_STRAP("handle strap"),
-        RIVET_COVER("rivet cover");
+        BODY(TEXTS.text("piece.body")),
+        FACE(TEXTS.text("piece.face")),
+        BACK(TEXTS.text("piece.back")),
+        WELT(TEXTS.text("piece.welt")),
+        BELT_STRAP(TEXTS.text("piece.belt-strap")),
+        RING_STRAP(TEXTS.text("piece.ring-strap")),
+        HANDLE_STRAP(TEXTS.text("piece.handle-strap")),
+        RIVET_COVER(TEXTS.text("piece.rivet-cover"));
 
         private final String words;
 

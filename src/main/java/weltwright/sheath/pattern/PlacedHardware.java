@@ -2,6 +2,7 @@ package weltwright.sheath.pattern;
 
 import java.util.List;
 import java.util.Optional;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Hardware;
 
 /**
@@ -14,6 +15,7 @@ import weltwright.sheath.hardware.Hardware;
  * @param covered whether the rivet cover is glued over its heads inside the sheath
  */
 public record PlacedHardware(Purpose purpose, Hardware hardware, List<Seam.Layer> layers, boolean covered) {
+    private static final Messages TEXTS = Messages.of(PlacedHardware.class);
 
     public PlacedHardware {
         layers = List.copyOf(layers);
@@ -26,12 +28,12 @@ public record PlacedHardware(Purpose purpose, Hardware hardware, List<Seam.Layer
 
     /** What hardware in a sheath is for; a pattern has at most one of each. */
     public enum Purpose {
-        BELT_STRAP_RIVETS("belt strap rivets"),
-        RING_STRAP_RIVETS("ring strap rivets"),
-        RING("ring"),
-        HANDLE_STRAP_RIVET("handle strap rivet"),
-        HANDLE_STRAP_SNAP("handle strap snap"),
-        DRAIN_EYELETS("drain eyelets");
+        BELT_STRAP_RIVETS(TEXTS.text("placed-hardware.belt-strap-rivets")),
+        RING_STRAP_RIVETS(TEXTS.text("placed-hardware.ring-strap-rivets")),
+        RING(TEXTS.text("placed-hardware.ring")),
+        HANDLE_STRAP_RIVET(TEXTS.text("placed-hardware.handle-strap-rivet")),
+        HANDLE_STRAP_SNAP(TEXTS.text("placed-hardware.handle-strap-snap")),
+        DRAIN_EYELETS(TEXTS.text("placed-hardware.drain-eyelets"));
 
         private final String words;
 

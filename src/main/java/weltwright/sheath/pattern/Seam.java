@@ -2,6 +2,7 @@ package weltwright.sheath.pattern;
 
 import java.util.List;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 
 /**
  * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that has it, and each
@@ -14,6 +15,7 @@ import weltwright.geometry.Point;
  * @param layers all layers from the face to the back; the first has every hole
  */
 public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, List<Layer> layers) {
+    private static final Messages TEXTS = Messages.of(Seam.class);
 
     public Seam {
         layers = List.copyOf(layers);
@@ -33,11 +35,11 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
     /** What a seam joins; a pattern has at most one of each. */
     public enum Kind {
         /** Face, welt and back. */
-        WELT_SEAM("welt seam"),
+        WELT_SEAM(TEXTS.text("seam.welt-seam")),
         /** A tail to the back that it is part of. */
-        BELT_LOOP("belt loop"),
+        BELT_LOOP(TEXTS.text("seam.belt-loop")),
         /** A strap to the back. */
-        BELT_STRAP("belt strap");
+        BELT_STRAP(TEXTS.text("seam.belt-strap"));
 
         private final String words;
 

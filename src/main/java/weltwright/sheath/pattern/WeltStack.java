@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.WeltSpec;
 
 /**
@@ -17,6 +18,8 @@ import weltwright.sheath.spec.WeltSpec;
  * @param sheets from the thickest to the thinnest
  */
 public record WeltStack(List<Sheets> sheets) {
+    private static final Messages TEXTS = Messages.of(WeltStack.class);
+
     /** Chosen by eye. */
     private static final int MOST_LAYERS = 12;
 
@@ -49,8 +52,8 @@ public record WeltStack(List<Sheets> sheets) {
     public static WeltStack of(double bladeMm, WeltSpec choice, double ownLeatherMm) {
         return of(bladeMm, atHand(choice, ownLeatherMm), choice.layers().orElse(0))
                 .orElseThrow(() -> new UserFacingException(
-                        "The leather at hand is too thin for a welt as thick as the blade.",
-                        "Name thicker leather for the welt."));
+                        TEXTS.text("welt-stack.the-leather-at-hand-is"),
+                        TEXTS.text("welt-stack.name-thicker-leather-for-the")));
     }
 
     /**

@@ -9,6 +9,7 @@ import weltwright.fit.DrawCheck.Side;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
@@ -19,6 +20,8 @@ import weltwright.sheath.spec.SheathSpec;
  * point, at the throat on the edge's side.
  */
 public final class OpenSides {
+    private static final Messages TEXTS = Messages.of(OpenSides.class);
+
     /** Between the guard and the end of the welt. By judgement; no source. */
     private static final double CLEAR_MM = 2;
 
@@ -86,8 +89,8 @@ public final class OpenSides {
         }
         if (sewn == s.length || weltEnd == s.length || s[weltEnd] + margin >= s[s.length - 1]) {
             throw new UserFacingException(
-                    "Past the guard the blade is too short for a seam.",
-                    "Let the sheath hold nothing of the handle, so that it ends before the guard.");
+                    TEXTS.text("open-sides.past-the-guard-the-blade"),
+                    TEXTS.text("open-sides.let-the-sheath-hold-nothing"));
         }
         return Math.max(s[weltEnd] + margin, s[sewn]);
     }

@@ -11,6 +11,7 @@ import weltwright.geometry.Region;
 import weltwright.geometry.curve.Outline;
 import weltwright.knife.Guard;
 import weltwright.knife.Knife;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.GuardOpening;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
@@ -27,6 +28,8 @@ import weltwright.sheath.spec.SheathSpec;
  */
 public record OutstandingGuard(
         double frontMm, double halfThicknessMm, double heelMm, List<Side> sides, Knife knifeWithout) {
+    private static final Messages TEXTS = Messages.of(OutstandingGuard.class);
+
     /** The guard is cut off from so far before it to so far behind it, that none of its flanks is left. */
     private static final double BESIDE_MM = 0.5;
 
@@ -61,13 +64,13 @@ public record OutstandingGuard(
         }
         if (spec.kind() == SheathKind.FOLDED && sides.contains(Side.SPINE)) {
             throw new UserFacingException(
-                    "The guard stands out over the spine, where the body is folded and cannot be left open.",
-                    "Choose a sheath of two panels, or let the sheath hold nothing of the handle.");
+                    TEXTS.text("outstanding-guard.the-guard-stands-out-over"),
+                    TEXTS.text("outstanding-guard.choose-a-sheath-of-two"));
         }
         if (spec.strap().isEmpty()) {
             throw new UserFacingException(
-                    "A sheath whose side is open for the guard does not hold the knife by itself.",
-                    "Choose a strap round the handle.");
+                    TEXTS.text("outstanding-guard.a-sheath-whose-side-is"),
+                    TEXTS.text("outstanding-guard.choose-a-strap-round-the"));
         }
         Knife level = new Knife(
                 Outline.polygon(without.simplified(SPECK_MM).boundary().points()),

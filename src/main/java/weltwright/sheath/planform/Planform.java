@@ -10,6 +10,7 @@ import weltwright.fit.LeatherWrap;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.spec.Leather;
@@ -27,6 +28,8 @@ import weltwright.units.UnitAwareException;
  * and runs on smoothly into the other half when it is laid flat.
  */
 public final class Planform {
+    private static final Messages TEXTS = Messages.of(Planform.class);
+
     /**
      * A welt that ends where leather lies on leather is skived over so many times its thickness (common practice), but
      * over no more than half of its length.
@@ -99,9 +102,8 @@ public final class Planform {
                 || weltEndMm() - spec.stitching().marginMm()
                         <= row.points().get(0).y()) {
             throw new UnitAwareException(
-                    unit -> "A welt " + unit.format(weltMm, 1)
-                            + " thick keeps the two halves of the body too far apart to be folded round this knife.",
-                    unit -> "Choose fewer layers or thinner leather for the welt, or a sheath of two panels.");
+                    unit -> TEXTS.text("planform.a-welt-thick-keeps-the", unit.format(weltMm, 1)),
+                    unit -> TEXTS.text("planform.choose-fewer-layers-or-thinner"));
         }
         outer = this.cavity
                 .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
@@ -120,8 +122,8 @@ public final class Planform {
         double sewn = Math.min(weltedMm, sewnMm) - openSides.fromMm();
         if (sewn < 4 * spec.stitching().pitchMm()) {
             throw new UnitAwareException(
-                    unit -> "The stitch row would be only " + unit.format(Math.max(0, sewn), 0) + " long.",
-                    unit -> "Choose a smaller pitch, or let the sheath hold more of the knife.");
+                    unit -> TEXTS.text("planform.the-stitch-row-would-be", unit.format(Math.max(0, sewn), 0)),
+                    unit -> TEXTS.text("planform.choose-a-smaller-pitch-or"));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import weltwright.error.UserFacingException;
 import weltwright.knife.Knife;
 import weltwright.knife.Landmarks;
+import weltwright.message.Messages;
 import weltwright.units.Length;
 
 /**
@@ -17,6 +18,8 @@ import weltwright.units.Length;
  */
 @RecordBuilder
 public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) implements InsertionDepthBuilder.With {
+    private static final Messages TEXTS = Messages.of(InsertionDepth.class);
+
     /** To the guard; without one, as much of the handle as holds it. */
     public static final InsertionDepth BY_THE_KNIFE = new InsertionDepth(OptionalDouble.empty());
 
@@ -78,19 +81,17 @@ public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) implem
     }
 
     private static UserFacingException pastGuard(double mostMm) {
-        String most = mostMm < 1 ? "nothing" : "at most " + new Length(Math.floor(mostMm)).inMillimetres();
+        String most = mostMm < 1
+                ? "nothing"
+                : TEXTS.text("insertion-depth.at-most", new Length(Math.floor(mostMm)).inMillimetres());
         return new UserFacingException(
-                "So deep a sheath would have to take in the guard, which stands out from the knife and does not pass the"
-                        + " throat.",
-                "Let the sheath hold " + most
-                        + " of the handle, or open its side for the guard. If what is marked is no"
-                        + " guard, move its marks on the outline or take them away.");
+                TEXTS.text("insertion-depth.so-deep-a-sheath-would"),
+                TEXTS.text("insertion-depth.let-the-sheath-hold-of", most));
     }
 
     private static UserFacingException acrossGuard(double leastMm) {
         return new UserFacingException(
-                "A sheath whose side is opened for the guard must reach past it, and this one would end on the guard.",
-                "Let the sheath hold at least " + new Length(Math.ceil(leastMm)).inMillimetres()
-                        + " of the handle, or nothing of it.");
+                TEXTS.text("insertion-depth.a-sheath-whose-side-is"),
+                TEXTS.text("insertion-depth.let-the-sheath-hold-at", new Length(Math.ceil(leastMm)).inMillimetres()));
     }
 }

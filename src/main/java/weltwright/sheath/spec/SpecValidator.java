@@ -2,6 +2,7 @@ package weltwright.sheath.spec;
 
 import weltwright.error.UserFacingException;
 import weltwright.knife.Knife;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.HardwareList;
 import weltwright.sheath.hardware.Ring;
@@ -13,20 +14,22 @@ import weltwright.units.NumberField;
  * change.
  */
 public final class SpecValidator {
+    private static final Messages TEXTS = Messages.of(SpecValidator.class);
+
     private SpecValidator() {}
 
     /** Throws where no sheath can be made from these. */
     public static void check(Knife knife, SheathSpec spec) {
         if (!knife.outline().sampled(1).polygon().isValid()) {
             throw new UserFacingException(
-                    "The outline of the knife crosses itself.",
-                    "Move its points so that it runs round the knife once.");
+                    TEXTS.text("spec-validator.the-outline-of-the-knife"),
+                    TEXTS.text("spec-validator.move-its-points-so-that"));
         }
         knife(knife);
         if (knife.doubleEdged() && spec.kind() == SheathKind.FOLDED) {
             throw new UserFacingException(
-                    "A double-edged knife would cut a body that is folded round its second edge.",
-                    "Choose a sheath of two panels, with a welt all round.");
+                    TEXTS.text("spec-validator.a-double-edged-knife-would"),
+                    TEXTS.text("spec-validator.choose-a-sheath-of-two"));
         }
         leather(spec.leather(), spec.welt());
         hardware(spec.hardware());
@@ -41,8 +44,10 @@ public final class SpecValidator {
         spec.depth()
                 .handleMm()
                 .ifPresent(
-                        LengthField.of("depth of the handle in the sheath", 0, InsertionDepth.mostMm(knife))
-                                ::checkedMm);
+                        LengthField.of(
+                                        TEXTS.text("spec-validator.depth-of-the-handle-in"),
+                                        0,
+                                        InsertionDepth.mostMm(knife))::checkedMm);
         SpecFields.BELT_STRAP_WIDTH.checkedMm(spec.belt().strap().widthMm());
         spec.belt().strap().thicknessMm().ifPresent(SpecFields.BELT_STRAP_LEATHER::checkedMm);
         spec.strap().ifPresent(strap -> {
@@ -51,7 +56,7 @@ public final class SpecValidator {
             strap.leather().thicknessMm().ifPresent(SpecFields.STRAP_LEATHER::checkedMm);
         });
         if (spec.drain().diameterMm() != 0 && !spec.drain().eyelet()) {
-            LengthField.of("diameter of the drain hole", 1, 10)
+            LengthField.of(TEXTS.text("spec-validator.diameter-of-the-drain-hole"), 1, 10)
                     .checkedMm(spec.drain().diameterMm());
         }
     }
@@ -60,10 +65,12 @@ public final class SpecValidator {
         SpecFields.SPINE_THICKNESS.checkedMm(knife.spineThicknessMm());
         SpecFields.HANDLE_THICKNESS.checkedMm(knife.handleThicknessMm());
         SpecFields.HANDLE_SQUARENESS.checked(knife.shaping().handleExponent());
-        LengthField.of("thickness of the blade behind the edge", 0, knife.spineThicknessMm())
+        LengthField.of(TEXTS.text("spec-validator.thickness-of-the-blade-behind"), 0, knife.spineThicknessMm())
                 .checkedMm(knife.shaping().edgeThicknessMm());
-        LengthField.of("length of the blade", 25, 600).checkedMm(knife.bladeLengthMm());
-        LengthField.of("length of the handle", 10, 600).checkedMm(handleLength(knife));
+        LengthField.of(TEXTS.text("spec-validator.length-of-the-blade"), 25, 600)
+                .checkedMm(knife.bladeLengthMm());
+        LengthField.of(TEXTS.text("spec-validator.length-of-the-handle"), 10, 600)
+                .checkedMm(handleLength(knife));
         LengthField.of("height of the blade at the heel", 3, 150).checkedMm(heightAtHeel(knife));
         if (knife.shaping().grind().hasHeight()) {
             LengthField.of("height of the grind", 0.5, 150)
@@ -79,15 +86,15 @@ public final class SpecValidator {
                     && fastener.gripToMm() > fastener.gripFromMm();
             if (!possible) {
                 throw new UserFacingException(
-                        "In the list of hardware the sizes of the " + fastener.name() + " cannot be.",
-                        "Its cap must be wider than its post, and its grip go from thin to thick.");
+                        TEXTS.text("spec-validator.in-the-list-of-hardware", fastener.name()),
+                        TEXTS.text("spec-validator.its-cap-must-be-wider"));
             }
         }
         for (Ring ring : list.rings()) {
             if (!(ring.insideMm() > 0 && ring.wireMm() > 0)) {
                 throw new UserFacingException(
-                        "In the list of hardware the sizes of the " + ring.name() + " cannot be.",
-                        "Measure one, and put its sizes there.");
+                        TEXTS.text("spec-validator.in-the-list-of-hardware", ring.name()),
+                        TEXTS.text("spec-validator.measure-one-and-put-its"));
             }
         }
     }
@@ -100,7 +107,7 @@ public final class SpecValidator {
         welt.layers().ifPresent(SpecFields.WELT_LAYERS::checked);
         SpecFields.WELT_INNER_MARGIN.checkedMm(welt.innerMarginMm());
         welt.leathersMm().forEach(SpecFields.LEATHER_THICKNESS::checkedMm);
-        NumberField.count("number of leathers for the welt", 0, 6)
+        NumberField.count(TEXTS.text("spec-validator.number-of-leathers-for-the"), 0, 6)
                 .checked(welt.leathersMm().size());
     }
 

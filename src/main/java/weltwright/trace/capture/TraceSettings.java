@@ -8,6 +8,7 @@ import weltwright.camera.lens.CalibratedLens;
 import weltwright.error.UserFacingException;
 import weltwright.knife.HandleSection;
 import weltwright.knife.ThicknessProfile;
+import weltwright.message.Messages;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.PrintScale;
 
@@ -41,6 +42,8 @@ public record TraceSettings(
         boolean doubleEdged,
         List<KnifeMark> marks)
         implements TraceSettingsBuilder.With {
+    private static final Messages TEXTS = Messages.of(TraceSettings.class);
+
     /** Handle and spine of a common belt knife, assumed where the user asks for a result unmeasured; chosen by eye. */
     private static final double USUAL_HANDLE_MM = 19;
 
@@ -121,7 +124,8 @@ public record TraceSettings(
 
     private static UserFacingException notMeasured(String part) {
         return new UserFacingException(
-                "The " + part + "'s thickness is not known yet.", "Measure it with a caliper and type it.");
+                TEXTS.text("trace-settings.the-s-thickness-is-not", part),
+                TEXTS.text("trace-settings.measure-it-with-a-caliper"));
     }
 
     /** Returns the settings for another photo on the same ground, without positions in this photo. */

@@ -13,11 +13,14 @@ import weltwright.ground.rectangle.RectangleFinder;
 import weltwright.ground.ruled.RuledGroundFinder;
 import weltwright.ground.sheet.ReferenceSheetFinder;
 import weltwright.image.DecodedPhoto;
+import weltwright.message.Messages;
 import weltwright.units.LengthField;
 import weltwright.units.PrintScale;
 
 /** The user's choice of ground: what the knife lies on, or that the photo shall show it. */
 public sealed interface GroundChoice {
+    Messages TEXTS = Messages.of(GroundChoice.class);
+
     /** Returns its text on the command line and in job files, such as {@code ruled:10mm}; {@link #parse} reads it. */
     String words();
 
@@ -140,19 +143,23 @@ public sealed interface GroundChoice {
      */
     record Rectangle(double widthMm, double heightMm, List<Point> corners) implements GroundChoice {
         /** Range of a side: large enough for a knife, small enough for one photo; chosen by eye. */
-        public static final LengthField SIDE = LengthField.of("side of the rectangle", 40, 2000);
+        public static final LengthField SIDE =
+                LengthField.of(TEXTS.text("ground-choice.side-of-the-rectangle"), 40, 2000);
 
         /** Names of the corners in cyclic order, as in an upright photo that is not turned. */
-        public static final List<String> CORNER_NAMES =
-                List.of("upper left", "upper right", "lower right", "lower left");
+        public static final List<String> CORNER_NAMES = List.of(
+                TEXTS.text("ground-choice.upper-left"),
+                TEXTS.text("ground-choice.upper-right"),
+                TEXTS.text("ground-choice.lower-right"),
+                TEXTS.text("ground-choice.lower-left"));
 
         /** @throws UserFacingException where the corners enclose no convex area */
         public Rectangle {
             corners = List.copyOf(corners);
             if (corners.size() != CORNER_NAMES.size() || !isConvex(corners)) {
                 throw new UserFacingException(
-                        "The four corners of the rectangle do not lie as those of a rectangle can.",
-                        "Give them in the order of a walk round it: " + String.join(", ", CORNER_NAMES) + ".");
+                        TEXTS.text("ground-choice.the-four-corners-of-the"),
+                        TEXTS.text("ground-choice.give-them-in-the-order", String.join(", ", CORNER_NAMES)));
             }
         }
 
@@ -208,8 +215,8 @@ public sealed interface GroundChoice {
             return new Sheet();
         }
         if (said.startsWith("ruled:")) {
-            return new Ruled(
-                    LengthField.of("distance of the ground's lines", 2, 60).readMm(said.substring("ruled:".length())));
+            return new Ruled(LengthField.of(TEXTS.text("ground-choice.distance-of-the-ground-s"), 2, 60)
+                    .readMm(said.substring("ruled:".length())));
         }
         for (Paper paper : Paper.values()) {
             if (said.equals(paper.words())) {
@@ -220,8 +227,7 @@ public sealed interface GroundChoice {
             return RectangleParser.read(said.substring("rectangle:".length()));
         }
         throw new UserFacingException(
-                "\"" + words + "\" is no ground that a knife can be measured on.",
-                "Say find, sheet, ruled:10mm (the distance of its lines), paper:a4, paper:letter, or"
-                        + " rectangle:210x297mm with its four corners.");
+                TEXTS.text("ground-choice.is-no-ground-that-a", words),
+                TEXTS.text("ground-choice.say-find-sheet-ruled-10mm"));
     }
 }

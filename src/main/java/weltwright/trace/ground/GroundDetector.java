@@ -10,6 +10,7 @@ import weltwright.ground.rectangle.RectangleFinder;
 import weltwright.ground.ruled.RuledGroundFinder;
 import weltwright.ground.sheet.ReferenceSheetFinder;
 import weltwright.image.DecodedPhoto;
+import weltwright.message.Messages;
 import weltwright.units.PrintScale;
 
 /**
@@ -27,6 +28,8 @@ import weltwright.units.PrintScale;
  * fit two sizes. A sheet of another size in the proportions of A4 (A3, A5) is taken for A4.
  */
 public final class GroundDetector {
+    private static final Messages TEXTS = Messages.of(GroundDetector.class);
+
     /** Greatest misfit of the size of a sheet, in standard deviations: exceeded in 0.3 % of cases. */
     private static final double FITS = 3;
 
@@ -158,21 +161,19 @@ public final class GroundDetector {
     /** Returns the error of a ruled ground of unknown pitch. */
     public static GroundSizeUnknownException unknownPitch() {
         return new GroundSizeUnknownException(
-                "The knife lies on a ruled ground, and no photo tells how far apart its lines are.",
-                "Say it, counting fine lines too, such as 10 mm or 1/2 in. If it is the printed sheet that it lies on,"
-                        + " photograph it again with its frame in view, sharp.");
+                TEXTS.text("ground-detector.the-knife-lies-on-a"),
+                TEXTS.text("ground-detector.say-it-counting-fine-lines"));
     }
 
     private static GroundSizeUnknownException unknownPaperSize() {
         return new GroundSizeUnknownException(
-                "The knife lies on a sheet of paper, and this photo does not tell its size.",
-                "Say whether it is A4 or Letter; for another size set its four corners by hand.");
+                TEXTS.text("ground-detector.the-knife-lies-on-a-sheet-of-paper"),
+                TEXTS.text("ground-detector.say-whether-it-is-a4"));
     }
 
     private static UserFacingException unknownGround() {
         return new UserFacingException(
-                "Neither the printed sheet nor a ruled ground nor a blank sheet of paper is to be seen in the picture.",
-                "Photograph the knife again on the printed sheet, its whole frame in view, sharp and evenly lit; or set the"
-                        + " four corners of something of known size by hand.");
+                TEXTS.text("ground-detector.neither-the-printed-sheet-nor"),
+                TEXTS.text("ground-detector.photograph-the-knife-again-on"));
     }
 }

@@ -17,6 +17,7 @@ import weltwright.ground.LocatedGround;
 import weltwright.ground.paper.PaperSheetFinder;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.ExposureStatistics;
+import weltwright.message.Messages;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.report.TraceNote;
 import weltwright.trace.segment.DarkRegion;
@@ -33,6 +34,8 @@ import weltwright.trace.visibility.PrintedLineEnds;
  */
 record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, LocatedGround located)
         implements TraceableGround {
+    private static final Messages TEXTS = Messages.of(PaperGround.class);
+
     PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred) {
         this(found, isSizeInferred, found.located());
     }
@@ -98,8 +101,8 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
         burnt.release();
         if (part > BURNT_PART) {
             throw new UserFacingException(
-                    "The paper is burnt out to plain white, so what is as bright as it does not show on it.",
-                    "Photograph it again with less light or a lower exposure, or on the printed sheet.");
+                    TEXTS.text("paper-ground.the-paper-is-burnt-out"),
+                    TEXTS.text("paper-ground.photograph-it-again-with-less"));
         }
     }
 

@@ -6,9 +6,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
+import weltwright.message.Messages;
 
 /** Parses a rectangle: "210x297mm at 310,402 2811,390 2850,3900 280,3911", sides and then corners in pixels. */
 final class RectangleParser {
+    private static final Messages TEXTS = Messages.of(RectangleParser.class);
+
     private static final Pattern SIDES = Pattern.compile("(.+?)\\s*x\\s*(.+)");
 
     /** The number of a length, whole, decimal or a fraction, without its unit. */
@@ -24,15 +27,14 @@ final class RectangleParser {
         int at = said.indexOf(AT);
         if (at < 0) {
             throw new UserFacingException(
-                    "The four corners of the rectangle are missing.",
-                    "Give where the upright photo shows them, in pixels, as --corners \"x,y x,y x,y x,y\", or set them in"
-                            + " the window.");
+                    TEXTS.text("rectangle-parser.the-four-corners-of-the"),
+                    TEXTS.text("rectangle-parser.give-where-the-upright-photo"));
         }
         Matcher sides = SIDES.matcher(said.substring(0, at));
         if (!sides.matches()) {
             throw new UserFacingException(
-                    "\"" + said.substring(0, at) + "\" is no size of a rectangle.",
-                    "Give its width and its height, such as 210x297mm.");
+                    TEXTS.text("rectangle-parser.is-no-size-of-a", said.substring(0, at)),
+                    TEXTS.text("rectangle-parser.give-its-width-and-its"));
         }
         String width = sides.group(1);
         String height = sides.group(2);
@@ -52,16 +54,15 @@ final class RectangleParser {
             Matcher pair = CORNER.matcher(corner);
             if (!pair.matches()) {
                 throw new UserFacingException(
-                        "\"" + corner + "\" is no place in a photo.",
-                        "Give each corner as two numbers with a comma between them: pixels from the left and from the"
-                                + " top, such as 310,402.");
+                        TEXTS.text("rectangle-parser.is-no-place-in-a", corner),
+                        TEXTS.text("rectangle-parser.give-each-corner-as-two"));
             }
             corners.add(new Point(Double.parseDouble(pair.group(1)), Double.parseDouble(pair.group(2))));
         }
         if (corners.size() != GroundChoice.Rectangle.CORNER_NAMES.size()) {
             throw new UserFacingException(
-                    "A rectangle has four corners, and " + corners.size() + " are given.",
-                    "Give four, in the order of a walk round it.");
+                    TEXTS.text("rectangle-parser.a-rectangle-has-four-corners", corners.size()),
+                    TEXTS.text("rectangle-parser.give-four-in-the-order"));
         }
         return corners;
     }

@@ -10,6 +10,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Polyline;
 import weltwright.ground.LocatedGround;
 import weltwright.image.DecodedPhoto;
+import weltwright.message.Messages;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.report.TraceNote;
 import weltwright.trace.visibility.PrintVisibility;
@@ -17,6 +18,8 @@ import weltwright.trace.visibility.PrintedLineEnds;
 
 /** A ground that was found in a photo: the control points of the view, and what lies on it. */
 public interface TraceableGround {
+    Messages TEXTS = Messages.of(TraceableGround.class);
+
     /** Returns the control points from which the view is solved. */
     LocatedGround located();
 
@@ -93,9 +96,8 @@ public interface TraceableGround {
     /** Returns the error for a knife that goes on beyond the ground. */
     static UserFacingException goesOn() {
         return new UserFacingException(
-                "Something reaches beyond the edge of the ground: the knife, or what else lies there.",
-                "Lay all of the knife on the ground and nothing else over its edge, or use a larger sheet, and photograph it"
-                        + " again.");
+                TEXTS.text("traceable-ground.something-reaches-beyond-the-edge"),
+                TEXTS.text("traceable-ground.lay-all-of-the-knife"));
     }
 
     private static boolean goesOn(Polyline contour, PlaneRaster raster) {

@@ -28,6 +28,7 @@ import weltwright.knife.LyingPose;
 import weltwright.knife.OutlineSides;
 import weltwright.knife.Shoulders;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.edge.EdgePoint;
 
 /**
@@ -43,6 +44,8 @@ import weltwright.trace.edge.EdgePoint;
  * </ol>
  */
 public final class SilhouetteBuilder {
+    private static final Messages TEXTS = Messages.of(SilhouetteBuilder.class);
+
     /** Tolerance of the fit, about the noise of the edge points; chosen by eye. */
     private static final double TOLERANCE_MM = 0.07;
 
@@ -248,8 +251,8 @@ public final class SilhouetteBuilder {
         Outline outline = OutlineFit.fit(ring.points(), weight, at, TOLERANCE_MM);
         if (!outline.sampled(0.5).polygon().isValid()) {
             throw new UserFacingException(
-                    "The knife's edge could not be followed all round in this picture.",
-                    "Photograph it again in flat, even light, with nothing touching the knife.");
+                    TEXTS.text("silhouette-builder.the-knife-s-edge-could"),
+                    TEXTS.text("silhouette-builder.photograph-it-again-in-flat"));
         }
         List<Point> sharp = outline.nodes().stream()
                 .filter(OutlineNode::sharp)

@@ -9,6 +9,7 @@ import weltwright.geometry.Polyline;
 import weltwright.knife.Landmarks;
 import weltwright.knife.OutlineSides;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.outline.UncertainStretch;
 import weltwright.trace.report.ErrorBudget;
 
@@ -17,6 +18,8 @@ import weltwright.trace.report.ErrorBudget;
  * paper; the rest of the knife then has a clear outline, and only its shape and its colours show the mistake.
  */
 public final class BladeCheck {
+    private static final Messages TEXTS = Messages.of(BladeCheck.class);
+
     /** Distance from the tip at which the width of the blade is measured; chosen by eye. */
     private static final double BEHIND_TIP_MM = 3;
 
@@ -73,9 +76,7 @@ public final class BladeCheck {
 
     private static UserFacingException noTip() {
         return new UserFacingException(
-                "The blade's tip is not to be seen: what stands out from the ground ends bluntly.",
-                "Turn the lamp or the camera until all of the blade stands out from the ground, or dull a mirror"
-                        + " finish with chalk, and photograph it again.");
+                TEXTS.text("blade-check.the-blade-s-tip-is"), TEXTS.text("blade-check.turn-the-lamp-or-the"));
     }
 
     /**
@@ -108,15 +109,13 @@ public final class BladeCheck {
     /** Returns the error for a blade that mirrors the ground's lines ({@link BladeReflectionDetector}). */
     public static UserFacingException mirrorsTheGround() {
         return new UserFacingException(
-                "The blade mirrors what it lies on, so its edge is not to be told from the ground.",
-                "Turn the knife or photograph from another angle until the blade mirrors something plain, or dull the finish"
-                        + " with chalk, and photograph it again.");
+                TEXTS.text("blade-check.the-blade-mirrors-what-it"),
+                TEXTS.text("blade-check.turn-the-knife-or-photograph"));
     }
 
     private static UserFacingException hardlySeen() {
         return new UserFacingException(
-                "The knife hardly stands out from what it lies on.",
-                "Lay it on a ground of another colour, or turn the lamp until its edges show, and photograph it again.");
+                TEXTS.text("blade-check.the-knife-hardly-stands-out"), TEXTS.text("blade-check.lay-it-on-a-ground"));
     }
 
     /**
@@ -125,8 +124,8 @@ public final class BladeCheck {
      */
     public static UserFacingException oneColoured() {
         return new UserFacingException(
-                "Handle and blade are not told apart; one of them may be missing from what stands out.",
-                "Photograph it again in more light, or on the printed sheet.");
+                TEXTS.text("blade-check.handle-and-blade-are-not"),
+                TEXTS.text("blade-check.photograph-it-again-in-more"));
     }
 
     private static double widest(OutlineSides sides, double fromX, double toX) {

@@ -5,6 +5,7 @@ import weltwright.camera.CameraView;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
 import weltwright.image.format.PixelRectangle;
+import weltwright.message.Messages;
 import weltwright.trace.outline.SilhouetteBuilder;
 import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
@@ -14,6 +15,8 @@ import weltwright.trace.report.PhotoAdvice;
  * The part of a photo that damage of its file leaves unknown, with the advice and the error of an outline that follow.
  */
 public final class DamagedImageArea {
+    private static final Messages TEXTS = Messages.of(DamagedImageArea.class);
+
     /** Distance over which a damaged block affects its neighbours by the interpolation of colours: a JPEG's MCU. */
     private static final double REACH_PX = 16;
 
@@ -69,8 +72,8 @@ public final class DamagedImageArea {
                 .anyMatch(px -> area.get().isNear(px.x(), px.y(), REACH_PX));
         if (isIn) {
             throw new UserFacingException(
-                    "The photo's file is damaged where the knife is, or may be.",
-                    "Copy it from the camera or phone again, or take another.");
+                    TEXTS.text("damaged-image-area.the-photo-s-file-is"),
+                    TEXTS.text("damaged-image-area.copy-it-from-the-camera"));
         }
     }
 

@@ -14,6 +14,7 @@ import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.parallel.ParallelPair;
+import weltwright.message.Messages;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.appearance.RelativeReflectance;
 import weltwright.trace.edge.EdgeTracker;
@@ -38,6 +39,8 @@ import weltwright.trace.visibility.PrintVisibility;
  * The result is a rough contour; {@link EdgeTracker} locates the edge on the photo's own pixels.
  */
 public final class KnifeMask {
+    private static final Messages TEXTS = Messages.of(KnifeMask.class);
+
     /** Resolution of the print's and the sharpness' raster; the mask is half as fine. Chosen by eye, for speed. */
     public static final double MM_PER_PX = 0.2;
 
@@ -198,8 +201,7 @@ public final class KnifeMask {
 
     static UserFacingException noKnife() {
         return new UserFacingException(
-                "No knife is to be seen on the ground.",
-                "Lay the knife where the ground's lines are, so that it stands out from it.");
+                TEXTS.text("knife-mask.no-knife-is-to-be"), TEXTS.text("knife-mask.lay-the-knife-where-the"));
     }
 
     /** Returns for each pixel {@link #KNIFE}, {@link #GROUND}, or 0 where it is undecided. */

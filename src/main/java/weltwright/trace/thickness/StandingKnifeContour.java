@@ -2,7 +2,6 @@ package weltwright.trace.thickness;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
@@ -19,6 +18,7 @@ import weltwright.geometry.RigidMotion;
 import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
 import weltwright.knife.StandingPose;
+import weltwright.message.Messages;
 import weltwright.trace.ground.TraceableGround;
 import weltwright.trace.outline.ThicknessParallax;
 
@@ -32,6 +32,8 @@ import weltwright.trace.outline.ThicknessParallax;
  * @param hiddenArea with the contour of the whole knife
  */
 record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnifeAxis line) {
+    private static final Messages TEXTS = Messages.of(StandingKnifeContour.class);
+
     /** Greatest relative difference of the length from that of the outline, by a knife held aslant; chosen by eye. */
     private static final double LENGTH_PART = 0.03;
 
@@ -107,12 +109,8 @@ record StandingKnifeContour(TraceableGround.HiddenArea hiddenArea, StandingKnife
 
     private static UserFacingException notThisKnife(double length, double expected) {
         return new UserFacingException(
-                String.format(
-                        Locale.ROOT,
-                        "What stands in this photo, %.0f mm long as far as it is clear, is not seen to be the knife of %.0f mm.",
-                        length,
-                        expected),
-                "Stand the same knife upright, held at its handle, its whole length in view and nothing beyond its ends.");
+                TEXTS.text("standing-knife-contour.what-stands-in-this-photo", length, expected),
+                TEXTS.text("standing-knife-contour.stand-the-same-knife-upright"));
     }
 
     /** Returns the two points that are farthest apart, at the height of the butt. */

@@ -15,6 +15,7 @@ import weltwright.knife.Knife;
 import weltwright.knife.StandingPose;
 import weltwright.knife.ThicknessProfile;
 import weltwright.knife.ThicknessProfile.Reading;
+import weltwright.message.Messages;
 import weltwright.trace.KnifeEdgeFollower;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Tracer;
@@ -43,6 +44,8 @@ import weltwright.trace.ground.TraceableGround;
  * <p>The height of a station matters little: 5 mm at 350 mm from the camera change a thickness of 4 mm by 0.06 mm.
  */
 public final class ThicknessTracer {
+    private static final Messages TEXTS = Messages.of(ThicknessTracer.class);
+
     /** Greatest difference of the two sides' distances from the line; more is due to a block. Chosen by eye. */
     private static final double UNEVEN_MM = 0.8;
 
@@ -87,15 +90,15 @@ public final class ThicknessTracer {
      */
     public static ThicknessProfile trace(
             Photo photo, TraceSettings settings, Knife knife, StandingPose.Foot foot, ProgressListener progress) {
-        progress.at("Reading the picture", 0);
+        progress.at(TEXTS.text("thickness-tracer.reading-the-picture"), 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
-            progress.at("Looking for what the knife stands on", 0.2);
+            progress.at(TEXTS.text("thickness-tracer.looking-for-what-the-knife"), 0.2);
             LensEvidence lens = LensEvidence.of(photo, settings);
             TraceableGround ground = settings.ground()
                     .find(picture, settings.sheetScale(), lens.prior())
                     .known();
             CameraView view = lens.over(ground, picture).view();
-            progress.at("Following its sides", 0.5);
+            progress.at(TEXTS.text("thickness-tracer.following-its-sides"), 0.5);
             DecodedPhoto fine = KnifeEdgeFollower.fine(picture, view);
             CameraView fineView = KnifeEdgeFollower.fine(view);
             StandingPose pose = new StandingPose(knife, foot);
@@ -104,7 +107,7 @@ public final class ThicknessTracer {
             List<Point> pixels = new KnifeEdgeFollower(fine, fineView, contour.hiddenArea())
                     .around().stream().map(EdgePoint::pixel).toList();
             ThicknessProfile profile = new ThicknessTracer(pose, knife).profile(pixels, contour.line());
-            progress.at("Traced", 1);
+            progress.at(TEXTS.text("thickness-tracer.traced"), 1);
             return profile;
         }
     }
@@ -114,8 +117,8 @@ public final class ThicknessTracer {
         List<StandingKnifeAxis.Station> stations = clear(line.stations(pixels));
         if (stations.size() < LEAST_STATIONS) {
             throw new UserFacingException(
-                    "Too little of the knife's two sides is to be seen in this photo.",
-                    "Hold it with one or two small blocks at the handle, and photograph it from straight above.");
+                    TEXTS.text("thickness-tracer.too-little-of-the-knife"),
+                    TEXTS.text("thickness-tracer.hold-it-with-one-or"));
         }
         return new ThicknessProfile(readings(stations));
     }
