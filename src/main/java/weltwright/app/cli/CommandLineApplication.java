@@ -11,6 +11,7 @@ import weltwright.error.UserFacingException;
 import weltwright.io.DefectLog;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.StockShelf;
+import weltwright.message.Messages;
 import weltwright.trace.ground.GroundSizeUnknownException;
 
 /**
@@ -27,14 +28,15 @@ import weltwright.trace.ground.GroundSizeUnknownException;
  * </ul>
  */
 public final class CommandLineApplication {
+    private static final Messages TEXTS = Messages.of(CommandLineApplication.class);
+
     public static final int SUCCESS = 0;
     public static final int USER_ERROR = 1;
     public static final int USAGE_ERROR = 2;
     public static final int INTERNAL_ERROR = 70;
     public static final int OUTPUT_ERROR = 74;
 
-    static final String GROUND_OPTION_HINT =
-            "The option for it: --ground ruled:10mm, --ground ruled:1/2in, --ground paper:a4.";
+    static final String GROUND_OPTION_HINT = TEXTS.text("command-line-application.the-option-for-it-ground");
 
     private CommandLineApplication() {}
 
@@ -71,7 +73,7 @@ public final class CommandLineApplication {
                     .setExpandAtFiles(false)
                     .execute(OptionsFile.expand(args));
             if (out.checkError() && code == SUCCESS) {
-                err.println("It is done, but what there was to say about it could not be written.");
+                err.println(TEXTS.text("command-line-application.it-is-done-but-what"));
                 return OUTPUT_ERROR;
             }
             return code;
@@ -110,7 +112,9 @@ public final class CommandLineApplication {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
         String message = Objects.requireNonNull(e.getMessage()).strip().replaceAll("\\R+", " ");
         err.println(
-                message + (message.endsWith(".") ? "" : ".") + " \"" + command + " --help\" tells what can be given.");
+                message.endsWith(".")
+                        ? TEXTS.text("command-line-application.help-tells-what-can-be", message, command)
+                        : TEXTS.text("command-line-application.help-tells-what-can-be-given", message, command));
         return USAGE_ERROR;
     }
 
@@ -123,12 +127,12 @@ public final class CommandLineApplication {
             return USER_ERROR;
         }
         if (e instanceof OutOfMemoryError) {
-            err.println(
-                    "There is not enough memory for this. Use a smaller copy of the photo, or a computer with more memory.");
+            err.println(TEXTS.text("command-line-application.there-is-not-enough-memory"));
             return USER_ERROR;
         }
-        err.println("The program came upon a defect of its own and stopped. "
-                + DefectLog.standard().append("a command", e));
+        err.println(TEXTS.text(
+                "command-line-application.the-program-came-upon-a",
+                DefectLog.standard().append(TEXTS.text("command-line-application.a-command"), e)));
         return INTERNAL_ERROR;
     }
 }

@@ -12,6 +12,7 @@ import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.job.JobReplacement;
+import weltwright.message.Messages;
 
 /**
  * The job that is already in the file to which {@code make} writes its job. Without {@code --force} it is replaced only
@@ -21,6 +22,7 @@ import weltwright.job.JobReplacement;
  * @param job in the file; empty where there is none, or where it may be replaced in any case
  */
 record ExistingJob(FileVersion version, Optional<Job> job) {
+    private static final Messages TEXTS = Messages.of(ExistingJob.class);
 
     /**
      * Reads the file; throws {@link UserFacingException} where it exists and cannot be read.
@@ -38,8 +40,7 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
         try {
             return JobFile.read(file);
         } catch (UserFacingException e) {
-            throw new UserFacingException(
-                    "There is a file " + file + " already, and what is in it cannot be read.", remedy(file), e);
+            throw new UserFacingException(TEXTS.text("existing-job.there-is-a-file-already", file), remedy(file), e);
         }
     }
 
@@ -61,7 +62,7 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
     /** Throws {@link UserFacingException} where the existing job is from another photo. */
     void checkPhoto(Job next) {
         if (job.isPresent() && !JobReplacement.isFromPhoto(job.get(), next.photo())) {
-            throw refused("from another photo", "");
+            throw refused(TEXTS.text("existing-job.from-another-photo"), "");
         }
     }
 
@@ -75,26 +76,27 @@ record ExistingJob(FileVersion version, Optional<Job> job) {
         Optional<JobReplacement.Loss> loss = job.flatMap(existing -> JobReplacement.loss(existing, next));
         if (loss.isPresent()) {
             throw switch (loss.get()) {
-                case OTHER_PHOTO -> refused("from another photo", "");
+                case OTHER_PHOTO -> refused(TEXTS.text("existing-job.from-another-photo"), "");
                 case MANUAL_WORK ->
                     refused(
-                            "with an outline corrected by hand or with other words in it",
-                            "Make the pattern from that job. ");
+                            TEXTS.text("existing-job.with-an-outline-corrected-by"),
+                            TEXTS.text("existing-job.make-the-pattern-from-that"));
                 case OTHER_CHOICES ->
                     refused(
-                            "from the same photo with other choices",
-                            "To change them, make the pattern from that job. ");
+                            TEXTS.text("existing-job.from-the-same-photo-with"),
+                            TEXTS.text("existing-job.to-change-them-make-the"));
             };
         }
     }
 
     private UserFacingException refused(String what, String firstRemedy) {
         return new UserFacingException(
-                "There is a job " + version.file() + " already, " + what + ".", firstRemedy + remedy(version.file()));
+                TEXTS.text("existing-job.there-is-a-job-already", version.file(), what),
+                firstRemedy + remedy(version.file()));
     }
 
     private static String remedy(Path file) {
-        return "Give another folder, or say --force to replace it; it is then kept as "
-                + Backup.of(file).getFileName() + ".";
+        return TEXTS.text(
+                "existing-job.give-another-folder-or-say", Backup.of(file).getFileName());
     }
 }

@@ -9,9 +9,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
 import weltwright.guide.GuidePage;
+import weltwright.message.Messages;
 
 @Command(name = "guide", mixinStandardHelpOptions = true)
 final class GuideCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(GuideCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -30,7 +33,8 @@ final class GuideCommand implements Runnable {
         String name = page;
         out.print(GuidePage.of(name)
                 .orElseThrow(() -> new UserFacingException(
-                        "The guide has no page \"" + name + "\".", "\"weltwright guide\" lists them all."))
+                        TEXTS.text("guide-command.the-guide-has-no-page", name),
+                        TEXTS.text("guide-command.weltwright-guide-lists-them-all")))
                 .text(spec.usageMessage().width()));
     }
 }

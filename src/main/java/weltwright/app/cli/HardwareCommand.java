@@ -9,10 +9,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import weltwright.job.HardwareFile;
 import weltwright.job.JobFile;
+import weltwright.message.Messages;
 import weltwright.sheath.hardware.HardwareList;
 
 @Command(name = "hardware", mixinStandardHelpOptions = true)
 final class HardwareCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(HardwareCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -29,6 +32,6 @@ final class HardwareCommand implements Runnable {
     public void run() {
         HardwareFile.write(
                 job == null ? HardwareList.USUAL : JobFile.read(job).spec().hardware(), output);
-        spec.commandLine().getOut().println("Written: " + output);
+        spec.commandLine().getOut().println(TEXTS.text("hardware-command.written", output));
     }
 }

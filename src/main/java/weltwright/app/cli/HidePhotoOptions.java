@@ -16,11 +16,14 @@ import weltwright.hide.HideSettings;
 import weltwright.image.Photo;
 import weltwright.job.JobFields;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 
 /** The options for leather in a photo. */
 final class HidePhotoOptions {
+    private static final Messages TEXTS = Messages.of(HidePhotoOptions.class);
+
     private static final Pattern PLACE = Pattern.compile("([\\d.]+),([\\d.]+)");
 
     @Option(names = "--ground", paramLabel = "GROUND")
@@ -87,7 +90,8 @@ final class HidePhotoOptions {
         List<Point> places = places(typed);
         if (places.size() < 3) {
             throw new UserFacingException(
-                    "\"" + typed + "\" is no line round a part of the leather.", "Give at least three places.");
+                    TEXTS.text("hide-photo-options.is-no-line-round-a", typed),
+                    TEXTS.text("hide-photo-options.give-at-least-three-places"));
         }
         return Polyline.closed(places);
     }
@@ -95,7 +99,9 @@ final class HidePhotoOptions {
     private static HideSettings.Direction direction(String typed) {
         List<Point> places = places(typed);
         if (places.size() != 2) {
-            throw new UserFacingException("\"" + typed + "\" does not tell a direction.", "Give two places along it.");
+            throw new UserFacingException(
+                    TEXTS.text("hide-photo-options.does-not-tell-a-direction", typed),
+                    TEXTS.text("hide-photo-options.give-two-places-along-it"));
         }
         return new HideSettings.Direction(places.get(0), places.get(1));
     }
@@ -106,8 +112,8 @@ final class HidePhotoOptions {
             Matcher place = PLACE.matcher(word);
             if (!place.matches()) {
                 throw new UserFacingException(
-                        "\"" + word + "\" is no place in the photo.",
-                        "Give pixels from the left and from the top with a comma between them, such as 1200,850.");
+                        TEXTS.text("hide-photo-options.is-no-place-in-the", word),
+                        TEXTS.text("hide-photo-options.give-pixels-from-the-left"));
             }
             places.add(
                     new Point(JobFields.PHOTO_PLACE.read(place.group(1)), JobFields.PHOTO_PLACE.read(place.group(2))));

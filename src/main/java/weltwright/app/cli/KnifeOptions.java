@@ -16,6 +16,7 @@ import weltwright.job.JobFields;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
+import weltwright.message.Messages;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.trace.Trace;
 import weltwright.trace.capture.KnifeMark;
@@ -25,6 +26,8 @@ import weltwright.units.Length;
 
 /** The options for the knife, its ground and its photo. */
 final class KnifeOptions {
+    private static final Messages TEXTS = Messages.of(KnifeOptions.class);
+
     @Option(names = "--handle-thickness", paramLabel = "LENGTH")
     private @Nullable String handleThickness;
 
@@ -149,9 +152,8 @@ final class KnifeOptions {
         String[] parts = typed.split(",", -1);
         if (parts.length != 2) {
             throw new UserFacingException(
-                    "\"" + typed + "\" is no place in the photo.",
-                    "Give pixels from the left and from the top with a comma between them, such as"
-                            + " --not-knife-at 1200,850.");
+                    TEXTS.text("knife-options.is-no-place-in-the", typed),
+                    TEXTS.text("knife-options.give-pixels-from-the-left"));
         }
         return new KnifeMark(
                 new Point(JobFields.PHOTO_PLACE.read(parts[0]), JobFields.PHOTO_PLACE.read(parts[1])), isKnife);
@@ -172,8 +174,8 @@ final class KnifeOptions {
         String[] parts = typed.split(":", -1);
         if (parts.length != 2) {
             throw new UserFacingException(
-                    "\"" + typed + "\" does not tell a place and a thickness.",
-                    "Give both with a colon between them, such as --thickness-at 30mm:2.8mm.");
+                    TEXTS.text("knife-options.does-not-tell-a-place", typed),
+                    TEXTS.text("knife-options.give-both-with-a-colon"));
         }
         return new ThicknessProfile.Reading(
                 JobFields.THICKNESS_PLACE.readMm(parts[0]), JobFields.THICKNESS.readMm(parts[1]));
@@ -191,15 +193,15 @@ final class KnifeOptions {
         String words = ground == null ? before.words() : ground;
         if (!words.trim().toLowerCase(Locale.ROOT).startsWith("rectangle:")) {
             throw new UserFacingException(
-                    "Corners are given, but not of a rectangle.",
-                    "Give its width and height too, as --ground rectangle:210x297mm.");
+                    TEXTS.text("knife-options.corners-are-given-but-not"),
+                    TEXTS.text("knife-options.give-its-width-and-height"));
         }
-        return GroundChoice.parse(words.replaceFirst("(?i) at .*", "") + " at " + corners);
+        return GroundChoice.parse(TEXTS.text("knife-options.at", words.replaceFirst("(?i) at .*", "")) + corners);
     }
 
     /** Prints the thicknesses that were assumed because nobody measured them, since the sizes depend on them. */
     static void printAssumed(TraceSettings settings, PrintWriter out) {
-        assumed(settings, "Measure it and give it").forEach(out::println);
+        assumed(settings, TEXTS.text("knife-options.measure-it-and-give-it")).forEach(out::println);
     }
 
     /**
@@ -211,12 +213,16 @@ final class KnifeOptions {
         TraceSettings assumed = settings.assumingUsual();
         List<String> lines = new ArrayList<>();
         if (settings.handleThicknessMm().isEmpty()) {
-            lines.add("The handle was taken to be " + new Length(assumed.measuredHandleMm()).inMillimetres()
-                    + " thick. " + toDo + " as --handle-thickness, for the size depends on it.");
+            lines.add(TEXTS.text(
+                    "knife-options.the-handle-was-taken-to",
+                    new Length(assumed.measuredHandleMm()).inMillimetres(),
+                    toDo));
         }
         if (settings.spineThicknessMm().isEmpty()) {
-            lines.add("The spine was taken to be " + new Length(assumed.measuredSpineMm()).inMillimetres() + " thick. "
-                    + toDo + " as --spine-thickness, for the welt depends on it.");
+            lines.add(TEXTS.text(
+                    "knife-options.the-spine-was-taken-to",
+                    new Length(assumed.measuredSpineMm()).inMillimetres(),
+                    toDo));
         }
         return lines;
     }

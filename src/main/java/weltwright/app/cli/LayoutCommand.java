@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -34,6 +33,7 @@ import weltwright.layout.cost.PriceList;
 import weltwright.layout.search.Budget;
 import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -43,6 +43,8 @@ import weltwright.units.Length;
 
 @Command(name = "layout", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class LayoutCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(LayoutCommand.class);
+
     /** More sheaths than any stock holds would only take memory. */
     private static final int MOST_SHEATHS = 200;
 
@@ -130,16 +132,17 @@ final class LayoutCommand implements Runnable {
         Budget budget = passes == null ? Budget.seconds(seconds) : Budget.passes(passes);
         List<StockLayout> layouts;
         try (terminal) {
-            terminal.at("Laying out", 0);
+            terminal.at(TEXTS.text("layout-command.laying-out"), 0);
             layouts = stocks.size() == 1
                     ? List.of(onOne(stocks.get(0), kinds, budget))
                     : onSeveral(stocks, kinds, leather, budget);
         }
         if (layouts.stream().allMatch(layout -> layout.sheaths().isEmpty())) {
             throw new UserFacingException(
-                    "Not one whole sheath was found room for on "
-                            + stocks.stream().map(Stock::name).distinct().collect(Collectors.joining(", ")) + ".",
-                    "Take larger stock, smaller gaps, or let the search take longer.");
+                    TEXTS.text(
+                            "layout-command.not-one-whole-sheath-was",
+                            stocks.stream().map(Stock::name).distinct().collect(Collectors.joining(", "))),
+                    TEXTS.text("layout-command.take-larger-stock-smaller-gaps"));
         }
         LocalDate day = made.values().iterator().next().job().begun();
         PageHeading heading = new PageHeading("", "", day, "");
@@ -148,7 +151,9 @@ final class LayoutCommand implements Runnable {
             StockLayout layout = layouts.get(i);
             files.get(i).write(layout, CutPlan.of(layout, sideUp, heading), heading, paper);
             if (stocks.size() > 1) {
-                spec.commandLine().getOut().println("On " + layout.stock().name() + ":");
+                spec.commandLine()
+                        .getOut()
+                        .println(TEXTS.text("layout-command.on", layout.stock().name()));
             }
             print(layout, files.get(i).all());
             if (cuts) {
@@ -201,12 +206,13 @@ final class LayoutCommand implements Runnable {
         Optional<Stock> rest = layout.rest(offcut);
         PrintWriter out = spec.commandLine().getOut();
         if (rest.isEmpty()) {
-            out.println("Nothing useful is left of " + layout.stock().name()
-                    + " in one piece; it stays on the shelf until you remove it.");
+            out.println(TEXTS.text(
+                    "layout-command.nothing-useful-is-left-of", layout.stock().name()));
             return;
         }
         shelf.cut(rest.get());
-        out.println("Written down as cut from " + layout.stock().name() + "; stock --undo takes it back.");
+        out.println(TEXTS.text(
+                "layout-command.written-down-as-cut-from", layout.stock().name()));
     }
 
     /** A job with what is made from it. */
@@ -219,20 +225,23 @@ final class LayoutCommand implements Runnable {
     }
 
     private void printAssumed(Made made) {
-        KnifeOptions.assumed(made.job.settings(), "Measure it and give it to make")
+        KnifeOptions.assumed(made.job.settings(), TEXTS.text("layout-command.measure-it-and-give-it"))
                 .forEach(line -> spec.commandLine().getOut().println(made.name + ": " + line));
     }
 
     private void check() {
         if (!(seconds > 0 && seconds <= LONGEST_SECONDS) || (passes != null && passes < 1)) {
             throw new UserFacingException(
-                    "A search cannot last " + (passes == null ? seconds + " seconds" : passes + " passes") + ".",
-                    "Give a number of seconds of at most a day, or at least one pass.");
+                    passes == null
+                            ? TEXTS.text("layout-command.a-search-cannot-last-seconds", String.valueOf(seconds))
+                            : TEXTS.text("layout-command.a-search-cannot-last-passes", passes),
+                    TEXTS.text("layout-command.give-a-number-of-seconds"));
         }
         int count = wanted.number();
         if (count < 1 || count > MOST_SHEATHS) {
             throw new UserFacingException(
-                    count + " sheaths cannot be laid out.", "Give a number from 1 to " + MOST_SHEATHS + ".");
+                    TEXTS.text("layout-command.sheaths-cannot-be-laid-out", count),
+                    TEXTS.text("layout-command.give-a-number-from-1", MOST_SHEATHS));
         }
     }
 
@@ -246,23 +255,25 @@ final class LayoutCommand implements Runnable {
 
     private void report(StockLayout better, Budget budget) {
         terminal.at(
-                better.sheaths().size() + " sheaths on " + new Length(better.usedLengthMm()).inMillimetres(),
+                TEXTS.text(
+                        "layout-command.sheaths-on",
+                        better.sheaths().size(),
+                        new Length(better.usedLengthMm()).inMillimetres()),
                 budget.used());
     }
 
     private void print(StockLayout layout, List<Path> files) {
         PrintWriter out = spec.commandLine().getOut();
         Length used = new Length(layout.usedLengthMm());
-        out.println("Sheaths: " + layout.sheaths().size());
+        out.println(TEXTS.text("layout-command.sheaths", layout.sheaths().size()));
         layout.sheaths().stream()
                 .map(SheathPieces::name)
                 .distinct()
                 .forEach(name -> out.println("  " + name + ": " + layout.count(name)));
-        out.println("Used of the length: " + used.inMillimetres() + " (" + used.inInches() + ")");
-        out.println(String.format(
-                Locale.ROOT,
-                "Leather covered by pieces: %.1f %% of the stock",
+        out.println(TEXTS.text("layout-command.used-of-the-length", used.inMillimetres(), used.inInches()));
+        out.println(TEXTS.text(
+                "layout-command.leather-covered-by-pieces-of",
                 100 * layout.piecesAreaMm2() / layout.stock().usable().getArea()));
-        files.forEach(file -> out.println("Written: " + file));
+        files.forEach(file -> out.println(TEXTS.text("layout-command.written", file)));
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
 import weltwright.io.AtomicFile;
 import weltwright.layout.StockLayout;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -25,6 +26,7 @@ import weltwright.units.PrintScale;
  * @param pages the layout true to size on pages that join; empty where not wanted
  */
 record LayoutFiles(Path pdf, Path svg, Path dxf, Optional<Path> pages) {
+    private static final Messages TEXTS = Messages.of(LayoutFiles.class);
 
     /**
      * Returns the files for layouts, numbered where there are several, without writing them. Makes the folder.
@@ -36,8 +38,8 @@ record LayoutFiles(Path pdf, Path svg, Path dxf, Optional<Path> pages) {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new UserFacingException(
-                    "The folder " + folder + " cannot be written.",
-                    "Choose another, or have the right to write there given to you.",
+                    TEXTS.text("layout-files.the-folder-cannot-be-written", folder),
+                    TEXTS.text("layout-files.choose-another-or-have-the"),
                     e);
         }
         List<LayoutFiles> files = IntStream.rangeClosed(1, layouts)

@@ -5,6 +5,7 @@ import java.util.List;
 import weltwright.error.UserFacingException;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.units.LengthField;
 import weltwright.units.PrintScale;
 
@@ -17,6 +18,8 @@ import weltwright.units.PrintScale;
  * @param nominalMm both lengths on a page that is printed true to size; 1 where they are not on a page
  */
 record LengthPair(LengthField across, LengthField down, double nominalMm) {
+    private static final Messages TEXTS = Messages.of(LengthPair.class);
+
     static final LengthPair SHEET_BARS =
             new LengthPair(JobFields.SHEET_BAR_ACROSS, JobFields.SHEET_BAR_DOWN, ReferenceSheet.BAR_MM);
 
@@ -52,7 +55,7 @@ record LengthPair(LengthField across, LengthField down, double nominalMm) {
             throw errors.get(0);
         }
         throw new UserFacingException(
-                "The " + across.name() + " and the " + down.name() + " cannot be read from \"" + typed + "\".",
-                "Give both with a comma between them, such as 99.7mm,99.9mm.");
+                TEXTS.text("length-pair.the-and-the-cannot-be", across.name(), down.name(), typed),
+                TEXTS.text("length-pair.give-both-with-a-comma"));
     }
 }

@@ -11,9 +11,12 @@ import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
 import weltwright.licence.LicensedComponent;
 import weltwright.licence.ThirdPartyLicences;
+import weltwright.message.Messages;
 
 @Command(name = "licences", mixinStandardHelpOptions = true)
 final class LicencesCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(LicencesCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -36,8 +39,8 @@ final class LicencesCommand implements Runnable {
                 .toList();
         if (found.isEmpty()) {
             throw new UserFacingException(
-                    "No library or font that comes with the program is named \"" + part + "\".",
-                    "\"weltwright licences\" lists them all.");
+                    TEXTS.text("licences-command.no-library-or-font-that", part),
+                    TEXTS.text("licences-command.weltwright-licences-lists-them-all"));
         }
         return found;
     }

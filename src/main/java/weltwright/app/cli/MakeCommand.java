@@ -21,6 +21,7 @@ import weltwright.job.PhoneLensStore;
 import weltwright.job.PriceFile;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.cost.SheathNeeds;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -33,6 +34,8 @@ import weltwright.units.PrintScale;
 
 @Command(name = "make", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class MakeCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(MakeCommand.class);
+
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
 
@@ -104,9 +107,9 @@ final class MakeCommand implements Runnable {
             boolean newlyTraced = given.silhouette().isEmpty();
             job = thickness.applyTo(knife.applyTo(newlyTraced ? traced.withGuardOf(before) : traced), progress);
             existing.checkReplacementBy(job);
-            terminal.at("Making the pattern", 0.9);
+            terminal.at(TEXTS.text("make-command.making-the-pattern"), 0.9);
             output = pattern(job, given, bed, scale, files, existing.version());
-            terminal.at("Writing", 0.95);
+            terminal.at(TEXTS.text("make-command.writing"), 0.95);
             savedVersion = files.write(job, existing.version());
             files.write(output);
         }
@@ -117,9 +120,9 @@ final class MakeCommand implements Runnable {
         TextReport.print(output.pattern(), out);
         output.cut().advice().forEach(out::println);
         PatternPdf.unprintable(output.heading()).ifPresent(out::println);
-        files.files().forEach(file -> out.println("Written: " + file));
+        files.files().forEach(file -> out.println(TEXTS.text("make-command.written", file)));
         if (existing.version().sha256().isPresent() && !existing.version().equals(savedVersion)) {
-            out.println("The job before is kept as: " + Backup.of(files.job()));
+            out.println(TEXTS.text("make-command.the-job-before-is-kept", Backup.of(files.job())));
         }
     }
 
@@ -143,10 +146,7 @@ final class MakeCommand implements Runnable {
             }
             files.write(job, existing);
             throw new UserFacingException(
-                    e.getMessage(),
-                    "The traced outline is saved: go on from there with make " + files.job()
-                            + " and what you choose instead.",
-                    e);
+                    e.getMessage(), TEXTS.text("make-command.the-traced-outline-is-saved", files.job()), e);
         }
     }
 
@@ -163,9 +163,8 @@ final class MakeCommand implements Runnable {
         boolean tracedAnew = job.photo().isPresent() && !settings.equals(job.settings());
         if (tracedAnew && job.isCorrectedBesidesGuard()) {
             throw new UserFacingException(
-                    "The outline in " + file + " was corrected by hand, and other measures of the knife or sheet would"
-                            + " trace it anew without the corrections.",
-                    "Leave those options out, or open the job in the window.");
+                    TEXTS.text("make-command.the-outline-in-was-corrected", file),
+                    TEXTS.text("make-command.leave-those-options-out-or"));
         }
         Job withOrder = order.applyTo(job.withSettings(settings));
         return withOrder

@@ -17,6 +17,7 @@ import weltwright.io.FileVersion;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
 import weltwright.layout.cost.SheathCost;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.cutter.CutPlan;
@@ -33,6 +34,8 @@ import weltwright.units.PrintScale;
  * @param name of the job file without extension, with which the names of the patterns begin
  */
 record MakeOutputFiles(Path folder, Path job, String name) {
+    private static final Messages TEXTS = Messages.of(MakeOutputFiles.class);
+
     private static final List<PatternFile> PATTERNS = List.of(
             new PatternFile(
                     "-pattern.pdf",
@@ -83,7 +86,9 @@ record MakeOutputFiles(Path folder, Path job, String name) {
             folderOrAncestor = folderOrAncestor.getParent();
         }
         if (!Files.isDirectory(folderOrAncestor)) {
-            throw new UserFacingException(folderOrAncestor + " is not a folder.", "Give another folder for the files.");
+            throw new UserFacingException(
+                    TEXTS.text("make-output-files.is-not-a-folder", folderOrAncestor),
+                    TEXTS.text("make-output-files.give-another-folder-for-the"));
         }
         if (!Files.isWritable(folderOrAncestor)) {
             throw notWritable(folderOrAncestor, null);
@@ -113,8 +118,8 @@ record MakeOutputFiles(Path folder, Path job, String name) {
                 : PATTERNS.stream().map(this::file).filter(Files::exists).findFirst();
         if (orphan.isPresent()) {
             throw new UserFacingException(
-                    "There is a pattern " + orphan.get() + " already, without the job that it came from.",
-                    "Give another folder, or say --force to replace it.");
+                    TEXTS.text("make-output-files.there-is-a-pattern-already", orphan.get()),
+                    TEXTS.text("make-output-files.give-another-folder-or-say"));
         }
     }
 
@@ -147,8 +152,8 @@ record MakeOutputFiles(Path folder, Path job, String name) {
 
     private static UserFacingException notWritable(Path folder, @Nullable IOException cause) {
         return new UserFacingException(
-                "The folder " + folder + " cannot be written.",
-                "Choose another, or have the right to write there given to you.",
+                TEXTS.text("make-output-files.the-folder-cannot-be-written", folder),
+                TEXTS.text("make-output-files.choose-another-or-have-the"),
                 cause);
     }
 }

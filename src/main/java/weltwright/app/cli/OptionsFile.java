@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
 import weltwright.io.InputFile;
+import weltwright.message.Messages;
 
 /**
  * Reads options files, given as {@code @FILE}: a text with one option or one argument on each line.
@@ -24,6 +25,8 @@ import weltwright.io.InputFile;
  * </ul>
  */
 final class OptionsFile {
+    private static final Messages TEXTS = Messages.of(OptionsFile.class);
+
     private static final int MAX_BYTES = 1_000_000;
 
     private static final Pattern OPTION = Pattern.compile("(?<name>--?[^\\s=]+)(?:\\s*=\\s*|\\s+)(?<value>.*)");
@@ -51,7 +54,9 @@ final class OptionsFile {
             return Path.of(name);
         } catch (InvalidPathException e) {
             throw new UserFacingException(
-                    "\"" + name + "\" is no name of a file.", "Check the name of the file of options.", e);
+                    TEXTS.text("options-file.is-no-name-of-a", name),
+                    TEXTS.text("options-file.check-the-name-of-the"),
+                    e);
         }
     }
 
@@ -79,8 +84,8 @@ final class OptionsFile {
                 && unquote(value).equals(value)
                 && SECOND_OPTION.matcher(" " + value).find()) {
             throw new UserFacingException(
-                    "Line " + number + " of " + file + " holds more than one option.",
-                    "Write each on a line of its own, or set the value between quotation marks.");
+                    TEXTS.text("options-file.line-of-holds-more-than", number, file),
+                    TEXTS.text("options-file.write-each-on-a-line"));
         }
         return option.group("name") + "=" + unquote(value);
     }
@@ -119,7 +124,9 @@ final class OptionsFile {
                     .toString();
         } catch (CharacterCodingException e) {
             throw new UserFacingException(
-                    file + " is no text in UTF-8.", "Save the file of options as plain text in UTF-8.", e);
+                    TEXTS.text("options-file.is-no-text-in-utf", file),
+                    TEXTS.text("options-file.save-the-file-of-options"),
+                    e);
         }
     }
 }

@@ -8,10 +8,13 @@ import picocli.CommandLine.Option;
 import weltwright.error.UserFacingException;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.message.Messages;
 import weltwright.units.DigitNormalizer;
 
 /** The options for the order. */
 final class OrderOptions {
+    private static final Messages TEXTS = Messages.of(OrderOptions.class);
+
     @Option(names = "--customer", paramLabel = "NAME")
     private @Nullable String customer;
 
@@ -38,8 +41,8 @@ final class OrderOptions {
             return LocalDate.parse(DigitNormalizer.ascii(typed).strip());
         } catch (DateTimeParseException e) {
             throw new UserFacingException(
-                    "The day cannot be read from \"" + typed + "\".",
-                    "Write year, month and day, such as 2026-03-31.",
+                    TEXTS.text("order-options.the-day-cannot-be-read", typed),
+                    TEXTS.text("order-options.write-year-month-and-day"),
                     e);
         }
     }

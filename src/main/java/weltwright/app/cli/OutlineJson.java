@@ -12,6 +12,7 @@ import weltwright.geometry.Point;
 import weltwright.io.FileKind;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.trace.Trace;
 import weltwright.trace.report.ErrorBudget;
 import weltwright.wording.TraceWording;
@@ -22,9 +23,11 @@ import weltwright.wording.TraceWording;
  * in mm, rounded to 0.0001 mm.
  */
 final class OutlineJson {
+    private static final Messages TEXTS = Messages.of(OutlineJson.class);
+
     /** Identifies such a file by its beginning, since it has no field that names its format. */
-    static final FileKind KIND =
-            FileKind.of("a traced knife", "^\\s*\\{\\s*\"units\"\\s*:\\s*\"mm\",\\s*\"blade_length\"");
+    static final FileKind KIND = FileKind.of(
+            TEXTS.text("outline-json.a-traced-knife"), "^\\s*\\{\\s*\"units\"\\s*:\\s*\"mm\",\\s*\"blade_length\"");
 
     /** Length of the chords: within 0.002 mm of a curve of 4 mm radius or more (sagitta s²/8r); corners are kept. */
     private static final double STEP_MM = 0.25;

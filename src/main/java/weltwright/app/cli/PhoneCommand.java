@@ -15,10 +15,13 @@ import weltwright.camera.lens.CalibratedLens;
 import weltwright.ground.sheet.LensCalibration;
 import weltwright.image.Photo;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 import weltwright.units.PrintScale;
 
 @Command(name = "phone", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class PhoneCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(PhoneCommand.class);
+
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
 
@@ -45,26 +48,26 @@ final class PhoneCommand implements Runnable {
         List<Photo> photos = files.stream().map(Photo::read).toList();
         CalibratedLens lens;
         try (terminal) {
-            terminal.at("Measuring the lens", 0.1);
+            terminal.at(TEXTS.text("phone-command.measuring-the-lens"), 0.1);
             lens = LensCalibration.of(photos, Optional.ofNullable(name), scale);
         }
         Path file = lensStore.put(lens);
         PrintWriter out = spec.commandLine().getOut();
         out.printf(
                 Locale.ROOT,
-                "%s: focal length %.2f mm in 35 mm terms, to %.2f %%; distortion k1 %.4f to %.4f, k2 %.4f to %.4f.%n",
-                lens.name(),
-                lens.focal35mm(),
-                196 * lens.errors().focal(),
-                lens.k1(),
-                1.96 * lens.errors().k1(),
-                lens.k2(),
-                1.96 * lens.errors().k2());
+                TEXTS.text(
+                        "phone-command.focal-length-mm-in-35",
+                        lens.name(),
+                        lens.focal35mm(),
+                        196 * lens.errors().focal(),
+                        lens.k1(),
+                        1.96 * lens.errors().k1(),
+                        lens.k2(),
+                        1.96 * lens.errors().k2()));
         out.println(
                 lens.camera().isPresent()
-                        ? "Later photos that name the same camera and lens are measured with it."
-                        : "These photos do not name their camera: say --phone \"" + lens.name()
-                                + "\" with later ones.");
-        out.println("Written: " + file);
+                        ? TEXTS.text("phone-command.later-photos-that-name-the")
+                        : TEXTS.text("phone-command.these-photos-do-not-name", lens.name()));
+        out.println(TEXTS.text("phone-command.written", file));
     }
 }

@@ -9,9 +9,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import weltwright.error.UserFacingException;
 import weltwright.job.PriceFile;
+import weltwright.message.Messages;
 
 @Command(name = "prices", mixinStandardHelpOptions = true)
 final class PricesCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(PricesCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -25,9 +28,10 @@ final class PricesCommand implements Runnable {
         Path file = output == null ? PriceFile.standard() : output;
         if (Files.exists(file)) {
             throw new UserFacingException(
-                    "There are prices in " + file + " already.", "Change those in a text editor, or remove the file.");
+                    TEXTS.text("prices-command.there-are-prices-in-already", file),
+                    TEXTS.text("prices-command.change-those-in-a-text"));
         }
         PriceFile.write(PriceFile.blank(), file);
-        spec.commandLine().getOut().println("Written: " + file);
+        spec.commandLine().getOut().println(TEXTS.text("prices-command.written", file));
     }
 }

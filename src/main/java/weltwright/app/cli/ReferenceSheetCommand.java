@@ -6,10 +6,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import weltwright.ground.sheet.ReferenceSheet;
+import weltwright.message.Messages;
 import weltwright.output.print.SheetPdf;
 
 @Command(name = "sheet", mixinStandardHelpOptions = true)
 final class ReferenceSheetCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(ReferenceSheetCommand.class);
+
     @Spec
     private CommandSpec spec;
 
@@ -25,6 +28,6 @@ final class ReferenceSheetCommand implements Runnable {
     @Override
     public void run() {
         SheetPdf.write(page, output);
-        spec.commandLine().getOut().println("Written: " + output);
+        spec.commandLine().getOut().println(TEXTS.text("reference-sheet-command.written", output));
     }
 }

@@ -6,6 +6,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import weltwright.message.Messages;
 
 @Command(
         name = "weltwright",
@@ -14,14 +15,14 @@ import picocli.CommandLine.Spec;
         versionProvider = RootCommand.Version.class,
         synopsisSubcommandLabel = "COMMAND")
 final class RootCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(RootCommand.class);
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public void run() {
-        throw new ParameterException(
-                spec.commandLine(),
-                "A command is missing: sheet, look, trace, make, layout, stock, prices, hardware, phone, guide or licences.");
+        throw new ParameterException(spec.commandLine(), TEXTS.text("root-command.a-command-is-missing-sheet"));
     }
 
     /** Reads the version from the manifest of the jar. */
@@ -29,7 +30,11 @@ final class RootCommand implements Runnable {
         @Override
         public String[] getVersion() {
             String version = RootCommand.class.getPackage().getImplementationVersion();
-            return new String[] {"Weltwright " + (version == null ? "(not built as a jar)" : version)};
+            return new String[] {
+                TEXTS.text(
+                        "root-command.weltwright",
+                        version == null ? TEXTS.text("root-command.not-built-as-a-jar") : version)
+            };
         }
     }
 }

@@ -14,6 +14,7 @@ import weltwright.layout.cost.LeatherPrices;
 import weltwright.layout.cost.PriceList;
 import weltwright.layout.cost.SheathCost;
 import weltwright.layout.cost.SheathNeeds;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.PaperSize;
 import weltwright.output.layout.QuotePdf;
@@ -26,18 +27,22 @@ import weltwright.sheath.pattern.Pattern;
  * @param leather prices of leather
  */
 record SheathQuote(PriceList prices, LeatherPrices leather, Path folder, PaperSize paper, PrintWriter out) {
+    private static final Messages TEXTS = Messages.of(SheathQuote.class);
+
     private static final String QUOTE = "-quote.pdf";
 
     /** The maker's prices. Throws {@link UserFacingException} where there are none, or all are 0. */
     static PriceList prices(Path file) {
         if (!Files.exists(file)) {
             throw new UserFacingException(
-                    "There are no prices in " + file + ".", "Have a list written (prices), and fill in your own.");
+                    TEXTS.text("sheath-quote.there-are-no-prices-in", file),
+                    TEXTS.text("sheath-quote.have-a-list-written-prices"));
         }
         PriceList list = PriceFile.read(file);
         if (list.isBlank()) {
             throw new UserFacingException(
-                    "All prices in " + file + " are 0.", "Fill in your own in a text editor, and save it.");
+                    TEXTS.text("sheath-quote.all-prices-in-are-0", file),
+                    TEXTS.text("sheath-quote.fill-in-your-own-in"));
         }
         return list;
     }
@@ -48,21 +53,21 @@ record SheathQuote(PriceList prices, LeatherPrices leather, Path folder, PaperSi
             return;
         }
         SheathCost cost = SheathCost.of(SheathNeeds.besidesLeather(pattern), leather.ofSheath(layouts, name), prices);
-        out.println(name + ", one sheath:");
-        line("leather, waste included", cost.words(cost.leather()));
+        out.println(TEXTS.text("sheath-quote.one-sheath", name));
+        line(TEXTS.text("sheath-quote.leather-waste-included"), cost.words(cost.leather()));
         line("hardware", cost.words(cost.hardware()));
         line("thread", cost.words(cost.thread()));
-        line("glue and finish", cost.words(cost.glueAndFinish()));
+        line(TEXTS.text("sheath-quote.glue-and-finish"), cost.words(cost.glueAndFinish()));
         line("labour", cost.words(cost.labour()));
         line("overhead", cost.words(cost.overhead()));
-        line("margin, with rounding", cost.words(cost.margin()));
-        line("price without tax", cost.words(cost.net()));
+        line(TEXTS.text("sheath-quote.margin-with-rounding"), cost.words(cost.margin()));
+        line(TEXTS.text("sheath-quote.price-without-tax"), cost.words(cost.net()));
         line("tax", cost.words(cost.tax()));
         line("price", cost.words(cost.gross()));
         Path file = folder.resolve(FileNames.truncated(JobNames.inFileName(name), List.of(QUOTE)) + QUOTE);
         PageHeading heading = new PageHeading(job.customer(), job.knifeName(), job.begun(), job.notes());
         QuotePdf.write(pattern, cost, heading, paper, file);
-        out.println("Written: " + file);
+        out.println(TEXTS.text("sheath-quote.written", file));
     }
 
     private void line(String what, String amount) {

@@ -25,10 +25,13 @@ import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Messages;
 import weltwright.units.Length;
 
 @Command(name = "stock", mixinStandardHelpOptions = true, sortOptions = false)
 final class StockCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(StockCommand.class);
+
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
     private final StockShelf shelf;
@@ -87,16 +90,16 @@ final class StockCommand implements Runnable {
                 change.size != null || change.outline != null || change.photo != null || change.undo || change.remove;
         if (name == null) {
             if (changes) {
-                throw new UserFacingException("The stock has no name.", "Say what it is to be called, or is called.");
+                throw new UserFacingException(
+                        TEXTS.text("stock-command.the-stock-has-no-name"),
+                        TEXTS.text("stock-command.say-what-it-is-to"));
             }
             StockShelf.Contents contents = shelf.contents();
             contents.items().forEach(item -> print(item, out));
             contents.unreadable()
                     .forEach(file -> spec.commandLine()
                             .getErr()
-                            .println(file
-                                    + " cannot be read, so its leather is missing here. Put a good copy in its place, or"
-                                    + " take the file away."));
+                            .println(TEXTS.text("stock-command.cannot-be-read-so-its", file)));
             return;
         }
         OptionalDouble thicknessMm = StockSize.thickness(thickness);
@@ -111,7 +114,7 @@ final class StockCommand implements Runnable {
             shelf.undo(name);
         } else if (change.remove) {
             shelf.remove(name);
-            out.println("Removed: " + name);
+            out.println(TEXTS.text("stock-command.removed", name));
             return;
         }
         print(shelf.item(name), out);
@@ -135,31 +138,31 @@ final class StockCommand implements Runnable {
                     photo, photoOptions.settings(photo, lensStore), photoOptions.hide(thicknessMm), terminal);
         }
         PrintWriter out = spec.commandLine().getOut();
-        out.println(String.format(
-                Locale.ROOT,
-                "Traced, with %d holes and flaws; a pixel of the photo is %.2f mm.",
-                trace.flaws().size(),
-                trace.mmPerPx()));
+        out.println(TEXTS.text(
+                "stock-command.traced-with-holes-and-flaws", trace.flaws().size(), trace.mmPerPx()));
         return new Stock(called, trace.outline(), trace.flaws(), trace.poorer(), thicknessMm);
     }
 
     private static void print(ShelvedStock item, PrintWriter out) {
         Stock stock = item.stock();
         Envelope extent = stock.outline().polygon().getEnvelopeInternal();
-        out.println(String.format(
-                Locale.ROOT,
-                "%s: %s × %s%s, %.0f cm²%s%s",
+        out.println(TEXTS.text(
+                "stock-command.cm",
                 stock.name(),
                 new Length(extent.getWidth()).inMillimetres(),
                 new Length(extent.getHeight()).inMillimetres(),
                 stock.thicknessMm().isPresent()
-                        ? ", " + new Length(stock.thicknessMm().getAsDouble()).inMillimetres() + " thick"
+                        ? TEXTS.text(
+                                "stock-command.thick",
+                                new Length(stock.thicknessMm().getAsDouble()).inMillimetres())
                         : "",
                 stock.usable().getArea() / 100,
                 item.kind().isEmpty() ? "" : ", " + item.kind(),
                 item.price()
-                        .map(own -> ", " + own.amount().toPlainString() + " per "
-                                + own.per().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                        .map(own -> TEXTS.text(
+                                "stock-command.per",
+                                own.amount().toPlainString(),
+                                own.per().name().toLowerCase(Locale.ROOT).replace('_', ' ')))
                         .orElse("")));
     }
 }

@@ -14,6 +14,7 @@ import weltwright.layout.stock.SheathPieces;
 import weltwright.layout.stock.Spacing;
 import weltwright.layout.stock.Stock;
 import weltwright.layout.stock.StretchRule;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.units.Length;
@@ -21,6 +22,8 @@ import weltwright.units.LengthField;
 
 /** The options for the leather to cut from, and how pieces lie on it. */
 final class StockOptions {
+    private static final Messages TEXTS = Messages.of(StockOptions.class);
+
     private static final String SHELF = "shelf:";
 
     /** Between the size of a panel and its thickness. */
@@ -77,7 +80,8 @@ final class StockOptions {
                 sizes.stream().filter(size -> size.startsWith(SHELF)).toList();
         if (shelved.stream().distinct().count() < shelved.size()) {
             throw new UserFacingException(
-                    "Stock on the shelf is named twice.", "Name each piece once: it can be cut only once.");
+                    TEXTS.text("stock-options.stock-on-the-shelf-is"),
+                    TEXTS.text("stock-options.name-each-piece-once-it"));
         }
         return sizes.stream().map(size -> stock(size, shelf)).toList();
     }
@@ -87,16 +91,24 @@ final class StockOptions {
         if (size.startsWith(SHELF)) {
             if (thickness != null) {
                 throw new UserFacingException(
-                        "Stock on the shelf has its own thickness.", "Leave --stock-thickness out.");
+                        TEXTS.text("stock-options.stock-on-the-shelf-has"),
+                        TEXTS.text("stock-options.leave-stock-thickness-out"));
             }
             return shelf.named(size.substring(SHELF.length()));
         }
         int at = size.lastIndexOf(THICK);
         StockSize sides = StockSize.read(at < 0 ? size : size.substring(0, at));
         OptionalDouble thick = StockSize.thickness(at < 0 ? thickness : size.substring(at + 1));
-        String name = "the panel of " + new Length(sides.lengthMm()).inMillimetres() + " × "
-                + new Length(sides.heightMm()).inMillimetres()
-                + (at < 0 ? "" : ", " + new Length(thick.getAsDouble()).inMillimetres() + " thick");
+        String name = at < 0
+                ? TEXTS.text(
+                        "stock-options.the-panel-of",
+                        new Length(sides.lengthMm()).inMillimetres(),
+                        new Length(sides.heightMm()).inMillimetres())
+                : TEXTS.text(
+                        "stock-options.the-panel-of-thick",
+                        new Length(sides.lengthMm()).inMillimetres(),
+                        new Length(sides.heightMm()).inMillimetres(),
+                        new Length(thick.getAsDouble()).inMillimetres());
         return Stock.panel(name, sides.lengthMm(), sides.heightMm(), thick);
     }
 
@@ -104,8 +116,8 @@ final class StockOptions {
     boolean cuts() {
         if (cut && !sizes.stream().allMatch(size -> size.startsWith(SHELF))) {
             throw new UserFacingException(
-                    "What is cut from stock that is not on the shelf cannot be written down.",
-                    "Put it on the shelf first (stock), and say --stock " + SHELF + "NAME.");
+                    TEXTS.text("stock-options.what-is-cut-from-stock"),
+                    TEXTS.text("stock-options.put-it-on-the-shelf", SHELF));
         }
         return cut;
     }

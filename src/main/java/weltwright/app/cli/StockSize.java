@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 import weltwright.units.LengthField;
 
 /**
@@ -14,8 +15,11 @@ import weltwright.units.LengthField;
  * @param heightMm its shorter side
  */
 record StockSize(double lengthMm, double heightMm) {
-    private static final LengthField SIDE = LengthField.of("side of the stock", 20, 5000);
-    private static final LengthField THICKNESS = LengthField.ofLeather("thickness of the stock", 0.5, 10);
+    private static final Messages TEXTS = Messages.of(StockSize.class);
+
+    private static final LengthField SIDE = LengthField.of(TEXTS.text("stock-size.side-of-the-stock"), 20, 5000);
+    private static final LengthField THICKNESS =
+            LengthField.ofLeather(TEXTS.text("stock-size.thickness-of-the-stock"), 0.5, 10);
 
     /** Two lengths with a cross between them. */
     private static final Pattern TWO_SIDES = Pattern.compile("(?<first>[^x×*]+)[x×*](?<second>[^x×*]+)");
@@ -31,8 +35,8 @@ record StockSize(double lengthMm, double heightMm) {
         Matcher sides = TWO_SIDES.matcher(typed.strip());
         if (!sides.matches()) {
             throw new UserFacingException(
-                    "The size of the stock cannot be read from \"" + typed + "\".",
-                    "Give two sides with an x between them, such as 12x24in or 300x600mm.");
+                    TEXTS.text("stock-size.the-size-of-the-stock", typed),
+                    TEXTS.text("stock-size.give-two-sides-with-an"));
         }
         String first = sides.group("first");
         String second = sides.group("second");

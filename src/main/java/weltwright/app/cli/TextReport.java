@@ -3,6 +3,7 @@ package weltwright.app.cli;
 import java.io.PrintWriter;
 import weltwright.job.Job;
 import weltwright.knife.Silhouette;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.PhotoAssessment;
 import weltwright.trace.Trace;
@@ -13,6 +14,8 @@ import weltwright.wording.TraceWording;
 
 /** Prints the results of commands as text. */
 final class TextReport {
+    private static final Messages TEXTS = Messages.of(TextReport.class);
+
     private TextReport() {}
 
     static void print(Trace trace, PrintWriter out) {
@@ -26,22 +29,24 @@ final class TextReport {
     }
 
     private static void print(Trace trace, Silhouette knife, boolean asksForEdge, PrintWriter out) {
-        out.println("Blade " + format(knife.bladeLengthMm()) + ", as found give or take "
-                + new Length(trace.landmarkError().bladeLength95Mm()).inMillimetres() + ", overall "
-                + format(knife.overallLengthMm()) + ". 95 of 100 points of the outline, as found, lie within "
-                + new Length(trace.error().error95Mm()).inMillimetres() + " of the knife's.");
+        out.println(TEXTS.text(
+                "text-report.blade-as-found-give-or",
+                format(knife.bladeLengthMm()),
+                new Length(trace.landmarkError().bladeLength95Mm()).inMillimetres(),
+                format(knife.overallLengthMm()),
+                new Length(trace.error().error95Mm()).inMillimetres()));
         knife.landmarks()
                 .guard()
-                .ifPresent(guard -> out.println("A guard of "
-                        + new Length(Math.round(guard.lengthMm() * 10) / 10.0).inMillimetres()
-                        + " along the knife, its front "
-                        + new Length(Math.round((knife.landmarks().tip().x() - guard.frontMm()) * 10) / 10.0)
-                                .inMillimetres()
-                        + " from the tip; where that is wrong, say --guard."));
+                .ifPresent(guard -> out.println(TEXTS.text(
+                        "text-report.a-guard-of-along-the",
+                        new Length(Math.round(guard.lengthMm() * 10) / 10.0).inMillimetres(),
+                        new Length(Math.round((knife.landmarks().tip().x() - guard.frontMm()) * 10) / 10.0)
+                                .inMillimetres())));
         if (asksForEdge) {
-            out.println("Look which side is the edge: the outline does not tell for sure. Taken for the spine is the "
-                    + (knife.spineOnLeft() ? "left" : "right")
-                    + " side, seen from the butt to the tip; where that is wrong, say --other-side.");
+            out.println(
+                    knife.spineOnLeft()
+                            ? TEXTS.text("text-report.look-which-side-is-the")
+                            : TEXTS.text("text-report.look-which-side-is-the-edge-the-outline"));
         }
         trace.notes().stream().map(TraceWording::sentence).forEach(out::println);
     }
@@ -55,15 +60,18 @@ final class TextReport {
                         out::println,
                         () -> out.println(
                                 assessment.advice().isEmpty()
-                                        ? "The photo is good to trace."
-                                        : "The photo can be traced all the same."));
+                                        ? TEXTS.text("text-report.the-photo-is-good-to")
+                                        : TEXTS.text("text-report.the-photo-can-be-traced")));
     }
 
     static void print(Pattern pattern, PrintWriter out) {
         pattern.sizes().forEach(size -> out.println(capitalize(size.name()) + ": " + format(size.lengthMm()) + "."));
         pattern.seams()
-                .forEach(seam -> out.println(capitalize(seam.name()) + ": " + seam.holeCount() + " holes, "
-                        + new Length(seam.pitchMm()).inMillimetres() + " apart."));
+                .forEach(seam -> out.println(TEXTS.text(
+                        "text-report.holes-apart",
+                        capitalize(seam.name()),
+                        seam.holeCount(),
+                        new Length(seam.pitchMm()).inMillimetres())));
         pattern.advice().forEach(advice -> out.println(AdviceWording.line(advice)));
     }
 

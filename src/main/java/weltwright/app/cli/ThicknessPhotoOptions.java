@@ -9,12 +9,15 @@ import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.knife.StandingPose;
 import weltwright.knife.ThicknessProfile;
+import weltwright.message.Messages;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.thickness.ThicknessTracer;
 import weltwright.units.Length;
 
 /** The options for a second photo, of the knife standing upright, which shows its thickness along its length. */
 final class ThicknessPhotoOptions {
+    private static final Messages TEXTS = Messages.of(ThicknessPhotoOptions.class);
+
     @Option(names = "--thickness-photo", paramLabel = "PHOTO")
     private @Nullable Path photo;
 
@@ -28,8 +31,8 @@ final class ThicknessPhotoOptions {
         }
         if (traced.isCorrectedBesidesGuard()) {
             throw new UserFacingException(
-                    "The outline was corrected by hand, and a second photo would trace it anew without the corrections.",
-                    "Open the job in the window, and give it the second photo there.");
+                    TEXTS.text("thickness-photo-options.the-outline-was-corrected-by"),
+                    TEXTS.text("thickness-photo-options.open-the-job-in-the"));
         }
         ThicknessProfile profile = ThicknessTracer.trace(
                 Photo.read(photo),
@@ -45,11 +48,12 @@ final class ThicknessPhotoOptions {
     /** Prints the thicknesses along the knife, from the photo or typed. */
     static void print(ThicknessProfile profile, PrintWriter out) {
         if (!profile.isEmpty()) {
-            StringBuilder line = new StringBuilder("Thickness along the knife, from its tip:");
+            StringBuilder line =
+                    new StringBuilder(TEXTS.text("thickness-photo-options.thickness-along-the-knife-from"));
             for (ThicknessProfile.Reading reading : profile.readings()) {
                 line.append(line.charAt(line.length() - 1) == ':' ? " " : ", ")
                         .append(new Length(reading.thicknessMm()).inMillimetres())
-                        .append(" at ")
+                        .append(TEXTS.text("thickness-photo-options.at"))
                         .append(new Length(reading.fromTipMm()).inMillimetres());
             }
             out.println(line.append('.'));

@@ -14,12 +14,15 @@ import weltwright.image.Photo;
 import weltwright.io.AtomicFile;
 import weltwright.job.Job;
 import weltwright.job.PhoneLensStore;
+import weltwright.message.Messages;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
 import weltwright.trace.capture.TraceSettings;
 
 @Command(name = "trace", mixinStandardHelpOptions = true, abbreviateSynopsis = true, sortOptions = false)
 final class TraceCommand implements Runnable {
+    private static final Messages TEXTS = Messages.of(TraceCommand.class);
+
     private final TerminalProgress terminal;
     private final PhoneLensStore lensStore;
 
@@ -67,6 +70,6 @@ final class TraceCommand implements Runnable {
         PrintWriter out = spec.commandLine().getOut();
         TextReport.print(trace, out);
         KnifeOptions.printAssumed(settings, out);
-        out.println("Written: " + output);
+        out.println(TEXTS.text("trace-command.written", output));
     }
 }
