@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,7 +25,8 @@ class BundlesTest {
     private static final Pattern ASKED = Pattern.compile("(?:\\b(?:TEXTS|MESSAGES|WORDS|texts|messages|in|inUnit)"
             + "|Messages\\.of\\(\\w+\\.class\\))\\s*\\.text\\(\\s*\"([^\"]+)\"\\s*[,)]");
 
-    private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\\n]+)\"");
+    /** A beginning of a key, to which the rest is added. */
+    private static final Pattern BEGINNING = Pattern.compile("\"([\\w.-]+[.-])\"");
 
     static Stream<Path> bundles() throws IOException {
         try (Stream<Path> files = Files.walk(RESOURCES)) {
@@ -40,18 +40,17 @@ class BundlesTest {
         assertThat(keys(bundle)).containsAll(found(ASKED, bundle));
     }
 
-    /** A key occurs whole, or begins as a literal to which the rest is added. */
+    /** A key occurs whole, or its beginning does. */
     @ParameterizedTest
     @MethodSource("bundles")
     void everyMessageIsAskedFor(Path bundle) throws IOException {
-        Set<String> literals = found(LITERAL, bundle);
-        Set<String> beginnings = literals.stream()
-                .filter(literal -> literal.endsWith(".") || literal.endsWith("-"))
-                .collect(Collectors.toSet());
+        String sources = sources(bundle);
+        Set<String> beginnings = found(BEGINNING, bundle);
         assertThat(keys(bundle))
-                .allSatisfy(key -> assertThat(literals.contains(key)
+                .allSatisfy(key -> assertThat(sources.contains('"' + key + '"')
                                 || beginnings.stream().anyMatch(key::startsWith)
-                                || beginsWithALiteral(key, literals))
+                                || key.contains(".")
+                                        && sources.contains('"' + key.substring(0, key.lastIndexOf('.')) + '"'))
                         .as(key)
                         .isTrue());
     }
@@ -67,12 +66,6 @@ class BundlesTest {
                         .doesNotContain("'"));
     }
 
-    /** As in {@code "editor.name"}, to which {@code ".tip"} is added. */
-    private static boolean beginsWithALiteral(String key, Set<String> literals) {
-        int dot = key.lastIndexOf('.');
-        return dot > 0 && literals.contains(key.substring(0, dot));
-    }
-
     private static Set<String> keys(Path bundle) throws IOException {
         return load(bundle).stringPropertyNames();
     }
@@ -85,19 +78,23 @@ class BundlesTest {
         return properties;
     }
 
-    /** Returns the first groups of the matches in the sources of a bundle's package. */
     private static Set<String> found(Pattern pattern, Path bundle) throws IOException {
-        Path sources = SOURCES.resolve(RESOURCES.relativize(bundle).getParent());
-        Set<String> found = new TreeSet<>();
-        try (Stream<Path> files = Files.list(sources)) {
+        return pattern.matcher(sources(bundle))
+                .results()
+                .map(match -> match.group(1))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Returns the sources of a bundle's package. */
+    private static String sources(Path bundle) throws IOException {
+        StringBuilder sources = new StringBuilder();
+        try (Stream<Path> files =
+                Files.list(SOURCES.resolve(RESOURCES.relativize(bundle).getParent()))) {
             for (Path file :
                     files.filter(each -> each.toString().endsWith(".java")).toList()) {
-                pattern.matcher(Files.readString(file))
-                        .results()
-                        .map((MatchResult match) -> match.group(1))
-                        .forEach(found::add);
+                sources.append(Files.readString(file));
             }
         }
-        return found;
+        return sources.toString();
     }
 }

@@ -1,7 +1,5 @@
 package weltwright.image.opencv;
 
-import weltwright.message.Messages;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.JarURLConnection;
@@ -28,6 +26,7 @@ import org.bytedeco.javacpp.Loader;
 import org.bytedeco.opencv.opencv_java;
 import weltwright.error.UserFacingException;
 import weltwright.io.UserDirectory;
+import weltwright.message.Messages;
 
 /**
  * Loads OpenCV's native libraries once, on first use, so that a run without photos does not load them.
