@@ -2,7 +2,6 @@ package weltwright.app.gui.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.awt.geom.Rectangle2D;
@@ -150,15 +149,6 @@ class PrintingTest {
             desk.output().printChosenPages();
         });
         assertThat(notices).isEmpty();
-    }
-
-    /** The print dialog looks for printers itself; where tests run there is commonly none. */
-    @Test
-    void whereThereIsNoPrinterThePrintDialogDoesNotOpen() {
-        assumeThat(InstalledPrinters.find().all()).isEmpty();
-        execute(() -> desk(InstalledPrinters.NONE, PageChoice.PATTERN).output().printSheet());
-        MainWindowTestBase.await("the notice", () -> execute(() -> !notices.isEmpty()));
-        assertThat(notices).singleElement().asString().contains("knows of no printer", "Save the PDF");
     }
 
     /** The pages of a job, and what prints them. */
