@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import javax.swing.JDialog;
-import org.assertj.swing.finder.WindowFinder;
+import javax.swing.JToggleButton;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,7 +35,7 @@ class HideDialogTest extends MainWindowTestBase {
         frame.toggleButton("stage Leather").click();
         robot.waitForIdle();
         frame.button("add from photo").click();
-        return WindowFinder.findDialog("hide photo").using(robot);
+        return dialog("hide photo");
     }
 
     private Path write(Photo photo) throws IOException {
@@ -103,7 +103,8 @@ class HideDialogTest extends MainWindowTestBase {
 
     /** Draws round a square about a place of the ground, in mm. */
     private void drawSquare(DialogFixture dialog, String tool, Point middle, double half) {
-        dialog.toggleButton("tool " + tool).click();
+        JToggleButton button = dialog.toggleButton("tool " + tool).target();
+        execute(() -> button.doClick());
         HideCanvas canvas = (HideCanvas) robot.finder().findByName("hide drawing");
         List<Point> corners = LeatherScene.CAMERA
                 .pixels(List.of(

@@ -20,7 +20,6 @@ import javax.swing.JToggleButton;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,7 +101,7 @@ class LeatherStageTest extends MainWindowTestBase {
     void laysOutOnAPanelThatWasPutOnTheShelf() {
         openLeather(OutlinedJobs.outlined());
         frame.button("add panel").click();
-        DialogFixture editor = WindowFinder.findDialog("stock editor").using(robot);
+        DialogFixture editor = dialog("stock editor");
         editor.textBox("name of the leather").enterText("shoulder");
         editor.textBox("length of the leather").enterText("24 in");
         editor.textBox("width of the leather").enterText("12 in");
@@ -126,7 +125,7 @@ class LeatherStageTest extends MainWindowTestBase {
     void refusesAPanelWithoutAName() {
         openLeather(OutlinedJobs.outlined());
         frame.button("add panel").click();
-        DialogFixture editor = WindowFinder.findDialog("stock editor").using(robot);
+        DialogFixture editor = dialog("stock editor");
         editor.textBox("length of the leather").enterText("600");
         pressButton(editor, "save stock");
         robot.waitForIdle();

@@ -20,7 +20,6 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.matcher.JButtonMatcher;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.shell.MainWindow;
@@ -74,7 +73,7 @@ class PreferencesDialogTest extends MainWindowTestBase {
         assertThat(job().spec().belt().beltWidthMm()).isEqualTo(50);
         assertThat(application.windows()).hasSize(1);
         frame.button(JButtonMatcher.withText("Preferences…").andShowing()).click(); // on the start page
-        DialogFixture again = preferences();
+        DialogFixture again = dialog("preferences");
         again.textBox("preferred leather thickness").requireText("8 oz");
         close(again);
     }
@@ -191,11 +190,7 @@ class PreferencesDialogTest extends MainWindowTestBase {
 
     private DialogFixture openPreferences() {
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_COMMA);
-        return preferences();
-    }
-
-    private DialogFixture preferences() {
-        return WindowFinder.findDialog("preferences").withTimeout(20_000).using(robot);
+        return dialog("preferences");
     }
 
     private void put(DialogFixture dialog, String field, String text) {

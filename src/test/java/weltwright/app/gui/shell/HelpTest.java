@@ -16,7 +16,6 @@ import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
 import javax.swing.MenuElement;
 import javax.swing.text.BadLocationException;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.model.WorkflowStage;
@@ -32,7 +31,7 @@ class HelpTest extends MainWindowTestBase {
     @Test
     void opensThePageOfEachPlace() {
         press(KeyEvent.VK_F1);
-        DialogFixture help = WindowFinder.findDialog("help").withTimeout(60_000).using(robot);
+        DialogFixture help = dialog("help");
         JEditorPane text = (JEditorPane) robot.finder().findByName(help.target(), "help text");
         assertThat(shown(text)).contains(GuidePage.WAY.title());
         open(OutlinedJobs.outlined());

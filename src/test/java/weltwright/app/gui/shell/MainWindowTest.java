@@ -17,7 +17,6 @@ import javax.swing.JTextField;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,7 +52,7 @@ class MainWindowTest extends MainWindowTestBase {
     @Test
     void theHelpMenuShowsLicencesWithTheirTexts() {
         frame.menuItemWithPath("Help", "About and licences…").click();
-        DialogFixture licences = WindowFinder.findDialog("licences").using(robot);
+        DialogFixture licences = dialog("licences");
         assertThat(licences.textBox("about the program").text()).contains("Weltwright", "Apache License 2.0");
         licences.list("licensed components").selectItem("OpenBLAS");
         assertThat(licences.textBox("licence text").text())

@@ -23,6 +23,7 @@ import javax.swing.JButton;
 import javax.swing.JFileChooser;
 import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
+import javax.swing.ToolTipManager;
 import javax.swing.TransferHandler;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
@@ -30,6 +31,7 @@ import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.FailOnThreadViolationRepaintManager;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
@@ -79,6 +81,8 @@ public abstract class MainWindowTestBase {
         robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
             UIScale.setZoomFactor(zoomFactor());
+            ToolTipManager.sharedInstance().setEnabled(false); // hides a tip of the test before: it takes the first Esc
+            ToolTipManager.sharedInstance().setEnabled(true);
             Theme.LIGHT.install();
             application = new Application(
                     new InMemoryPreferences(),
@@ -277,6 +281,25 @@ public abstract class MainWindowTestBase {
                 .using(robot);
         execute(() -> question.buttonWithText(button).target().doClick());
         await("the question to go", () -> execute(() -> !question.target().isShowing()));
+    }
+
+    /**
+     * Returns a dialog once it has the keyboard. Without a window manager it has it some time after it is shown, and
+     * keys that are pressed before are lost.
+     */
+    public DialogFixture dialog(String name) {
+        DialogFixture dialog =
+                WindowFinder.findDialog(name).withTimeout(CONDITION_TIMEOUT_MS).using(robot);
+        await(
+                "the keyboard in the dialog " + name,
+                () -> execute(() -> {
+                    boolean focused = dialog.target().getFocusOwner() != null;
+                    if (!focused) {
+                        dialog.target().toFront();
+                    }
+                    return focused;
+                }));
+        return dialog;
     }
 
     /** Presses a button of a dialog that has just opened, not with the mouse, for the same reason as an answer. */
