@@ -5,6 +5,7 @@ import java.awt.BorderLayout;
 import java.awt.Desktop;
 import java.awt.Dimension;
 import java.awt.Frame;
+import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -165,10 +166,14 @@ public final class MainWindow {
         }
     }
 
-    /** Shows the window a little lower and to the right of another one. */
+    /** Shows the window a little lower and to the right of another one, or in the screen's corner if it has no room. */
     void showBeside(JFrame other) {
         show();
+        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
         frame.setLocation(other.getX() + UIScale.scale(32), other.getY() + UIScale.scale(32));
+        if (!screen.contains(frame.getBounds())) {
+            frame.setLocation(screen.getLocation());
+        }
     }
 
     /** Brings the window before all others. */

@@ -1,8 +1,10 @@
 package weltwright.app.gui.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.nio.file.Path;
+import javax.swing.JFrame;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.outline.OutlineCanvas;
 import weltwright.app.gui.testing.MainWindowTestBase;
@@ -57,5 +59,20 @@ class NewJobTest extends MainWindowTestBase {
         frame.comboBox("ground").requireSelection("Found in the photo");
         frame.textBox("handle thickness").requireText("");
         frame.textBox("place of the width, from the tip").requireText("");
+    }
+
+    /** Each window opens lower and to the right of the last; the screen ends somewhere. */
+    @Test
+    void windowsOfNewJobsStayOnTheScreen() {
+        for (int i = 0; i < 6; i++) {
+            MainWindow last = window;
+            boolean onScreen = execute(() -> {
+                window = application.newWindow();
+                window.showBeside(last.frame());
+                JFrame shown = window.frame();
+                return shown.getGraphicsConfiguration().getBounds().contains(shown.getBounds());
+            });
+            assertThat(onScreen).as("window %d", i).isTrue();
+        }
     }
 }
