@@ -256,28 +256,19 @@ public final class BenchCard {
     }
 
     private static String words(SheathCost cost) {
-        return cost.leather().signum() == 0
-                ? TEXTS.text(
-                        "bench-card.by-your-prices-leather-not",
-                        cost.words(cost.hardware()),
-                        cost.words(cost.thread()),
-                        cost.words(cost.glueAndFinish()),
-                        cost.words(cost.labour()),
-                        cost.words(cost.overhead()),
-                        cost.words(cost.cost()),
-                        cost.words(cost.net()),
-                        cost.words(cost.gross()))
-                : TEXTS.text(
-                        "bench-card.by-your-prices-leather-without",
-                        cost.words(cost.leather()),
-                        cost.words(cost.hardware()),
-                        cost.words(cost.thread()),
-                        cost.words(cost.glueAndFinish()),
-                        cost.words(cost.labour()),
-                        cost.words(cost.overhead()),
-                        cost.words(cost.cost()),
-                        cost.words(cost.net()),
-                        cost.words(cost.gross()));
+        return TEXTS.text(
+                cost.leather().signum() == 0
+                        ? "bench-card.by-your-prices-leather-not"
+                        : "bench-card.by-your-prices-leather-without",
+                cost.words(cost.leather()),
+                cost.words(cost.hardware()),
+                cost.words(cost.thread()),
+                cost.words(cost.glueAndFinish()),
+                cost.words(cost.labour()),
+                cost.words(cost.overhead()),
+                cost.words(cost.cost()),
+                cost.words(cost.net()),
+                cost.words(cost.gross()));
     }
 
     private static double areaMm2(Piece piece) {
