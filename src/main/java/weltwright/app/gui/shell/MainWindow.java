@@ -135,7 +135,25 @@ public final class MainWindow {
         }
     }
 
+    /** Shows the window in the middle of the screen. */
     public void show() {
+        prepareToShow();
+        frame.setLocationRelativeTo(null);
+        frame.setVisible(true);
+    }
+
+    /** Shows the window a little lower and to the right of another one, or in the screen's corner if it has no room. */
+    void showBeside(JFrame other) {
+        prepareToShow();
+        Rectangle screen = other.getGraphicsConfiguration().getBounds();
+        frame.setLocation(other.getX() + UIScale.scale(32), other.getY() + UIScale.scale(32));
+        if (!screen.contains(frame.getBounds())) {
+            frame.setLocation(screen.getLocation());
+        }
+        frame.setVisible(true);
+    }
+
+    private void prepareToShow() {
         Thread.setDefaultUncaughtExceptionHandler((thread, e) -> report(e));
         if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.APP_QUIT_HANDLER)) {
             Desktop.getDesktop().setQuitHandler((quit, answer) -> {
@@ -152,8 +170,6 @@ public final class MainWindow {
         Dimension screen = frame.getToolkit().getScreenSize();
         frame.setSize(Math.min(UIScale.scale(1360), screen.width), Math.min(UIScale.scale(860), screen.height - 40));
         frame.setMinimumSize(UIScale.scale(new Dimension(1000, 600)));
-        frame.setLocationRelativeTo(null);
-        frame.setVisible(true);
     }
 
     /** Logs a defect and tells of it, once: one in painting happens again with each repaint that telling brings. */
@@ -163,16 +179,6 @@ public final class MainWindow {
         if (reportedDefects.add(place)) {
             String message = TaskQueue.defectMessage("showing the window", defect);
             SwingUtilities.invokeLater(() -> toasts.showError(message));
-        }
-    }
-
-    /** Shows the window a little lower and to the right of another one, or in the screen's corner if it has no room. */
-    void showBeside(JFrame other) {
-        show();
-        Rectangle screen = frame.getGraphicsConfiguration().getBounds();
-        frame.setLocation(other.getX() + UIScale.scale(32), other.getY() + UIScale.scale(32));
-        if (!screen.contains(frame.getBounds())) {
-            frame.setLocation(screen.getLocation());
         }
     }
 
