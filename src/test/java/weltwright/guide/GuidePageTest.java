@@ -12,15 +12,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The guide has one text for site, window and command line. */
 class GuidePageTest {
     private static final Path SITE = Path.of("src", "site", "markdown", "guide");
 
-    @Test
-    void hasAPageForEachFileOfTheSite() throws IOException {
-        try (Stream<Path> files = Files.list(SITE)) {
-            assertThat(files.map(file -> GuidePage.of(file.getFileName().toString())))
+    @ParameterizedTest
+    @ValueSource(strings = {"", "de"})
+    void hasAPageForEachFileOfTheSite(String folder) throws IOException {
+        try (Stream<Path> files = Files.list(SITE.resolve(folder))) {
+            assertThat(files.filter(Files::isRegularFile)
+                            .map(file -> GuidePage.of(file.getFileName().toString())))
                     .hasSize(GuidePage.values().length)
                     .allMatch(page -> page.isPresent());
         }
