@@ -36,10 +36,14 @@ class JpegValidatorTest {
     private static final Path SCENE = Path.of("src/test/resources/scenes/paring-paper-a4.jpg");
     private static Mat picture;
 
+    /** What is encoded anew: a part, for that is decoded soon. */
+    private static Mat part;
+
     @BeforeAll
     static void read() {
         OpenCvLibraries.load();
         picture = Imgcodecs.imread(SCENE.toString());
+        part = picture.submat(400, 1000, 500, 1300);
     }
 
     static Stream<byte[]> encodings() throws IOException {
@@ -131,7 +135,7 @@ class JpegValidatorTest {
                         area.get().bottom() - area.get().top() <= 32 ? 1 : 0; // 37 MCUs end on the same row or the next
             }
         }
-        assertThat(found).isGreaterThan(80);
+        assertThat(found).isGreaterThan(60);
         assertThat(inTwoRows).as("where no restart marker was hit").isGreaterThan(found * 9 / 10);
     }
 
@@ -212,7 +216,7 @@ class JpegValidatorTest {
 
     private static byte[] encoded(int... how) {
         MatOfByte file = new MatOfByte();
-        assertThat(Imgcodecs.imencode(".jpg", picture, file, new MatOfInt(how))).isTrue();
+        assertThat(Imgcodecs.imencode(".jpg", part, file, new MatOfInt(how))).isTrue();
         return file.toArray();
     }
 
