@@ -3,6 +3,7 @@ package weltwright.assembly;
 import java.util.List;
 import java.util.Locale;
 import weltwright.message.Messages;
+import weltwright.sheath.pattern.Piece;
 
 /** Writes lists in sentences. */
 final class AssemblyText {
@@ -19,6 +20,13 @@ final class AssemblyText {
         return and(names.stream()
                 .map(name -> TEXTS.text("assembly-text.the", name))
                 .toList());
+    }
+
+    /** "the welt", "the 2 layers of welt". */
+    static String layers(Piece piece) {
+        return piece.count() == 1
+                ? TEXTS.text("assembly-text.the", piece.name())
+                : TEXTS.text("assembly-text.the-layers-of", piece.count(), piece.name());
     }
 
     /** "throat", "throat and strap", "throat, strap and tail". */

@@ -29,7 +29,6 @@ import weltwright.sheath.pattern.Piece;
 final class EdgeOperations {
     private static final Messages TEXTS = Messages.of(EdgeOperations.class);
 
-    private static final String SEWN_EDGE = TEXTS.text("edge-operations.sewn-edge-of-the");
     private static final List<OperationKind> SINGLE = List.of(GROOVE, BEVEL, SAND, BURNISH);
 
     private final OperationCollector work;
@@ -233,7 +232,6 @@ final class EdgeOperations {
                 sewn.stream().mapToDouble(edge -> edge.line().lengthMm()).max().orElse(0);
         List<Operation> square = new ArrayList<>();
         List<Operation> smooth = new ArrayList<>();
-        String edge = TEXTS.text("edge-operations.the-3", SEWN_EDGE, join.name());
         for (EdgeTreatment treatment : treatments(sewn)) {
             Operation operation = switch (treatment.step()) {
                 case TRIM ->
@@ -241,7 +239,7 @@ final class EdgeOperations {
                                     SHAPE,
                                     TRIM,
                                     join.pieceNames(),
-                                    TEXTS.text("edge-operations.trim-and-sand-flush", edge))
+                                    TEXTS.text("edge-operations.trim-and-sand-flush", join.name()))
                             .noting(TEXTS.text("edge-operations.wear-a-mask"))
                             .taking(WorkRate.TRIM_MM.minutes(mm));
                 case BEVEL ->
@@ -249,14 +247,14 @@ final class EdgeOperations {
                                     SHAPE,
                                     BEVEL,
                                     join.pieceNames(),
-                                    TEXTS.text("edge-operations.bevel-face-and-back", edge))
+                                    TEXTS.text("edge-operations.bevel-face-and-back", join.name()))
                             .taking(WorkRate.BEVEL_MM.minutes(2 * mm));
                 case SAND ->
                     Operation.of(
                                     FINISH,
                                     SAND,
                                     join.pieceNames(),
-                                    TEXTS.text("edge-operations.sand-smooth-and-round", edge))
+                                    TEXTS.text("edge-operations.sand-smooth-and-round", join.name()))
                             .noting(TEXTS.text("edge-operations.wear-a-mask"))
                             .taking(WorkRate.SAND_MM.minutes(2 * mm));
                 default ->
@@ -264,7 +262,7 @@ final class EdgeOperations {
                                     FINISH,
                                     BURNISH,
                                     join.pieceNames(),
-                                    TEXTS.text("edge-operations.burnish-all-layers-as-one", edge))
+                                    TEXTS.text("edge-operations.burnish-all-layers-as-one", join.name()))
                             .taking(WorkRate.BURNISH_MM.minutes(2 * mm));
             };
             if (treatment.step() == BURNISH) {
@@ -272,7 +270,7 @@ final class EdgeOperations {
                                 FINISH,
                                 DYE,
                                 join.pieceNames(),
-                                TEXTS.text("edge-operations.dye-unless-left-natural", edge))
+                                TEXTS.text("edge-operations.dye-the-sewn-edge", join.name()))
                         .with(TEXTS.text("edge-operations.edge-dye-small-brush"), "")
                         .taking(5)
                         .thenWaiting(WaitingTimes.EDGE_DYE_DRIES_MIN)));

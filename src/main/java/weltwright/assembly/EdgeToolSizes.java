@@ -22,7 +22,7 @@ final class EdgeToolSizes {
     /** Returns the number of the edger: 1 up to 4 oz, 2 below 7 oz, 3 up to 12 oz, else 4. */
     static String edger(double thicknessMm) {
         double ounces = thicknessMm / LengthUnit.OUNCE.inMm();
-        return TEXTS.text("edge-tool-sizes.no") + (ounces <= 4 ? 1 : ounces < 7 ? 2 : ounces <= 12 ? 3 : 4);
+        return TEXTS.text("edge-tool-sizes.no", ounces <= 4 ? 1 : ounces < 7 ? 2 : ounces <= 12 ? 3 : 4);
     }
 
     /** Returns the narrowest slot that takes the edge, or the flat side for an edge thicker than all slots. */

@@ -47,11 +47,12 @@ public record EdgeTreatment(OperationKind step, Side side, String tool, String s
     }
 
     static EdgeTreatment bevel(Side side, double thicknessMm) {
-        return new EdgeTreatment(BEVEL, side, "edger", EdgeToolSizes.edger(thicknessMm));
+        return new EdgeTreatment(BEVEL, side, TEXTS.text("edge-treatment.edger"), EdgeToolSizes.edger(thicknessMm));
     }
 
     static EdgeTreatment burnish(double thicknessMm) {
-        return new EdgeTreatment(BURNISH, Side.BOTH, "slicker", EdgeToolSizes.slicker(thicknessMm));
+        return new EdgeTreatment(
+                BURNISH, Side.BOTH, TEXTS.text("edge-treatment.slicker"), EdgeToolSizes.slicker(thicknessMm));
     }
 
     /** Grits are common practice. */

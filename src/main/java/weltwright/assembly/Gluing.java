@@ -2,7 +2,6 @@ package weltwright.assembly;
 
 import static weltwright.assembly.AssemblyText.and;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -98,24 +97,15 @@ final class Gluing {
     }
 
     private static String stack(Join join) {
-        List<String> inside = new ArrayList<>();
-        for (int i = 0; i < join.pieces().size(); i++) {
-            if (join.isInside(i)) {
-                Piece piece = join.pieces().get(i);
-                inside.add((piece.count() == 1
-                                ? TEXTS.text("gluing.the")
-                                : TEXTS.text("gluing.the-layers-of", piece.count()))
-                        + piece.name());
-            }
-        }
+        List<String> inside = IntStream.range(0, join.pieces().size())
+                .filter(join::isInside)
+                .mapToObj(i -> AssemblyText.layers(join.pieces().get(i)))
+                .toList();
         String face = join.pieces().get(0).name();
         String back = join.pieces().get(join.pieces().size() - 1).name();
-        String close =
-                face.equals(back) ? TEXTS.text("gluing.fold-the-over", face) : TEXTS.text("gluing.lay-the-on", face);
-        return inside.isEmpty()
-                ? TEXTS.text("gluing.glue-the-edges-of-the", back, close)
-                : TEXTS.text("gluing.glue-to-the-flesh-side", and(inside), back, close)
-                        + (barePart(join) ? TEXTS.text("gluing.where-there-is-no-welt") : "");
+        String key = (inside.isEmpty() ? "gluing.edges." : "gluing.welt.") + (face.equals(back) ? "fold" : "lay");
+        String glue = TEXTS.text(key, and(inside), back, face);
+        return !inside.isEmpty() && barePart(join) ? TEXTS.text("gluing.where-there-is-no-welt", glue) : glue;
     }
 
     /** Returns whether some stitches go through the outer layers only. */

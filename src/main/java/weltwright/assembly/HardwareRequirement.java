@@ -55,7 +55,7 @@ public record HardwareRequirement(
         boolean thin = stackMm < fastener.gripFromMm();
         return Optional.of(TEXTS.text(
                 "hardware-requirement.the-holds-leather-of-to",
-                fastener.name(),
+                fastener.words(),
                 unit.format(fastener.gripFromMm()),
                 unit.format(fastener.gripToMm()),
                 unit.format(stackMm),

@@ -70,7 +70,7 @@ final class HoleSpacing {
                 : Optional.of(TEXTS.text(
                         "hole-spacing.in-the-a-hole-for",
                         piece.name(),
-                        fastener.name(),
+                        fastener.words(),
                         unit.format(least, 1),
                         unit.format(fastener.leastToEdgeMm(), 1)));
     }
@@ -89,7 +89,7 @@ final class HoleSpacing {
                     words = TEXTS.text(
                             alike ? "hole-spacing.two-alike" : "hole-spacing.beside-another",
                             piece.name(),
-                            fastener.name(),
+                            fastener.words(),
                             unit.format(apart, 1),
                             unit.format(wanted, 1));
                 }

@@ -118,12 +118,11 @@ final class JoinOperations {
                                         RIVET,
                                         names,
                                         TEXTS.text(
-                                                "join-operations.set-the-through",
-                                                counted(fastening),
-                                                on,
                                                 fastening.covered()
-                                                        ? TEXTS.text("join-operations.their-flat-heads-inside")
-                                                        : ""))
+                                                        ? "join-operations.set-the-through-heads-inside"
+                                                        : "join-operations.set-the-through",
+                                                counted(fastening),
+                                                on))
                                 .with(
                                         TEXTS.text("join-operations.setter-anvil"),
                                         TEXTS.text("join-operations.through", work.unit.format(fastening.stackMm(), 1)))
@@ -151,7 +150,7 @@ final class JoinOperations {
                         Operation.of(JOIN, RIVET, names, TEXTS.text("join-operations.put-the-ring-into", on))
                                 .with(
                                         TEXTS.text("join-operations.by-hand"),
-                                        fastening.hardware().name())
+                                        fastening.hardware().words())
                                 .taking(1);
                 });
         join(fastening.name(), names, operation, TEXTS.text("join-operations.the-post-needs-its-hole"));

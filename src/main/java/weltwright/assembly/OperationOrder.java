@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.stream.Collectors;
+import weltwright.sheath.pattern.Piece;
 
 /**
  * Operations in an order that respects all constraints, by Kahn's algorithm.
@@ -29,13 +30,18 @@ public record OperationOrder(List<Operation> operations, List<OperationConstrain
 
     /**
      * Returns an identifier of each operation, in their order. It tells the work and the pieces and not the sizes, so
-     * that it stays the same as long as the operation does: "join/glue/body+welt". A second operation alike has a 2.
+     * that it stays the same as long as the operation does, in each language: "join/glue/body+welt". A second operation
+     * alike has a 2.
+     *
+     * @param pieces of the pattern
      */
-    public List<String> identifiers() {
+    public List<String> identifiers(List<Piece> pieces) {
+        Map<String, String> ids = pieces.stream().collect(Collectors.toMap(Piece::name, Piece::id));
         Map<String, Integer> alike = new HashMap<>();
         List<String> identifiers = new ArrayList<>();
         for (Operation operation : operations) {
-            String name = (operation.phase() + "/" + operation.step() + "/" + String.join("+", operation.pieces()))
+            String name = (operation.phase() + "/" + operation.step() + "/"
+                            + operation.pieces().stream().map(ids::get).collect(Collectors.joining("+")))
                     .toLowerCase(Locale.ROOT);
             int number = alike.merge(name, 1, Integer::sum);
             identifiers.add(number == 1 ? name : name + "/" + number);

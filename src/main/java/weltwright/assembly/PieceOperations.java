@@ -39,6 +39,10 @@ final class PieceOperations {
      */
     private static final double CASED_FROM_MM = 7 * 25.4 / 64 - 0.01;
 
+    /** Lines that are marked, in the order in which they are told. */
+    private static final List<Mark.Kind> MARKED = List.of(
+            Mark.Kind.FOLD, Mark.Kind.STITCH_ROW, Mark.Kind.IRON, Mark.Kind.NOTCH, Mark.Kind.SKIVE, Mark.Kind.PLACE);
+
     private final OperationCollector work;
 
     PieceOperations(OperationCollector work) {
@@ -75,9 +79,7 @@ final class PieceOperations {
                             TEXTS.text(
                                     "piece-operations.cut",
                                     and(pieces.stream()
-                                            .map(p -> p.count() == 1
-                                                    ? TEXTS.text("piece-operations.the", p.name())
-                                                    : TEXTS.text("piece-operations.of-the", p.count(), p.name()))
+                                            .map(AssemblyText::layers)
                                             .toList())))
                     .with(TEXTS.text("piece-operations.knife-on-a-board"), leather)
                     .taking(WorkRate.CUT_MM.minutes(mm)));
@@ -139,8 +141,9 @@ final class PieceOperations {
     }
 
     private static String where(Seam.Layer layer) {
-        return layer.piece()
-                + (layer.part() == LayerPart.WHOLE ? "" : ", " + layer.part().words());
+        return layer.part() == LayerPart.WHOLE
+                ? layer.piece()
+                : layer.piece() + " (" + layer.part().words() + ")";
     }
 
     private void skive(Piece piece) {
@@ -181,16 +184,9 @@ final class PieceOperations {
     }
 
     private static String lines(List<Piece> pieces) {
-        Map<Mark.Kind, String> words = new LinkedHashMap<>();
-        words.put(Mark.Kind.FOLD, "folds");
-        words.put(Mark.Kind.STITCH_ROW, TEXTS.text("piece-operations.stitch-rows"));
-        words.put(Mark.Kind.IRON, "irons");
-        words.put(Mark.Kind.NOTCH, "notches");
-        words.put(Mark.Kind.SKIVE, "skiving");
-        words.put(Mark.Kind.PLACE, TEXTS.text("piece-operations.what-is-laid-on"));
-        return and(words.entrySet().stream()
-                .filter(entry -> pieces.stream().anyMatch(piece -> has(piece, entry.getKey())))
-                .map(Map.Entry::getValue)
+        return and(MARKED.stream()
+                .filter(kind -> pieces.stream().anyMatch(piece -> has(piece, kind)))
+                .map(kind -> TEXTS.text("piece-operations.marked." + kind))
                 .toList());
     }
 
@@ -263,9 +259,9 @@ final class PieceOperations {
                         Collectors.counting()));
         return and(settings.entrySet().stream()
                 .map(entry -> TEXTS.text(
-                        "piece-operations.teeth",
+                        entry.getValue() == 1 ? "piece-operations.teeth-once" : "piece-operations.teeth-times",
                         entry.getKey(),
-                        entry.getValue() == 1 ? "once" : TEXTS.text("piece-operations.times", entry.getValue())))
+                        entry.getValue()))
                 .toList());
     }
 
@@ -286,21 +282,16 @@ final class PieceOperations {
         }
         round.forEach((alike, pieces) -> {
             int count = pieces.values().stream().mapToInt(Integer::intValue).sum();
-            String use = switch (alike.use()) {
-                case DRAIN -> "drain";
-                case RIVET -> "rivet";
-                case SNAP -> "snap";
-                case STITCH -> throw new IllegalStateException("a stitch is no round hole");
-            };
             List<String> names = pieces.keySet().stream().map(Piece::name).toList();
             Operation punch = work.add(Operation.of(
                             HOLES,
                             PUNCH,
                             names,
-                            (count == 1
-                                            ? TEXTS.text("piece-operations.punch-the-hole-in", use)
-                                            : TEXTS.text("piece-operations.punch-the-holes-in", count, use))
-                                    + the(names))
+                            TEXTS.text(
+                                    (count == 1 ? "piece-operations.punch-one." : "piece-operations.punch-several.")
+                                            + alike.use(),
+                                    the(names),
+                                    count))
                     .with(TEXTS.text("piece-operations.round-punch"), EdgeToolSizes.inBothUnits(alike.diameterMm()))
                     .taking(1 + count / 2.0));
             pieces.keySet().forEach(piece -> punched(piece, punch));

@@ -36,13 +36,8 @@ public record SeamTools(Seam seam) {
     /** Returns the number of a blunt harness needle, lower for thicker thread. */
     public String needle() {
         double thread = threadMm();
-        return thread <= 0.4
-                ? TEXTS.text("seam-tools.no-6")
-                : thread <= 0.6
-                        ? TEXTS.text("seam-tools.no-4")
-                        : thread <= 0.8
-                                ? TEXTS.text("seam-tools.no-2")
-                                : thread <= 1.0 ? TEXTS.text("seam-tools.no-1") : TEXTS.text("seam-tools.no-0");
+        int number = thread <= 0.4 ? 6 : thread <= 0.6 ? 4 : thread <= 0.8 ? 2 : thread <= 1.0 ? 1 : 0;
+        return TEXTS.text("seam-tools.no", number);
     }
 
     /** Returns the width of the awl's blade, in mm. */

@@ -52,21 +52,21 @@ public record CuttingPlan(
             return new HandLayout(
                     layout.stock().name(),
                     layout.pieces().stream()
-                            .map(placed -> new Placement(placed.piece().piece().name(), placed.motion()))
+                            .map(placed -> new Placement(placed.piece().piece().id(), placed.motion()))
                             .toList());
         }
 
         /**
-         * The pieces of a sheath that lie on this stock: those whose names occur here.
+         * The pieces of a sheath that lie on this stock: those whose identifiers occur here.
          *
          * @param sheath all its pieces
          */
         public SheathPieces part(SheathPieces sheath) {
-            Set<String> names = pieces.stream().map(Placement::piece).collect(Collectors.toSet());
+            Set<String> ids = pieces.stream().map(Placement::piece).collect(Collectors.toSet());
             return new SheathPieces(
                     sheath.name(),
                     sheath.pieces().stream()
-                            .filter(piece -> names.contains(piece.piece().name()))
+                            .filter(piece -> ids.contains(piece.piece().id()))
                             .toList());
         }
 
@@ -84,7 +84,7 @@ public record CuttingPlan(
             List<PlacedPiece> placed = new ArrayList<>();
             for (Placement place : pieces) {
                 LeatherPiece piece = each.get(placed.size() % each.size());
-                if (!piece.piece().name().equals(place.piece)) {
+                if (!piece.piece().id().equals(place.piece)) {
                     return Optional.empty();
                 }
                 placed.add(new PlacedPiece(piece, placed.size() / each.size(), place.motion));
@@ -96,7 +96,7 @@ public record CuttingPlan(
     /**
      * Where one piece lies.
      *
-     * @param piece its name in the pattern
+     * @param piece its {@link weltwright.sheath.pattern.Piece#id}
      * @param motion from its frame to that of the stock
      */
     public record Placement(String piece, RigidMotion motion) {}

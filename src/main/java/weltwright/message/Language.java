@@ -1,5 +1,6 @@
 package weltwright.message;
 
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 /** A language in which the program has all of its words. It is chosen by {@link Locale#setDefault}. */
@@ -21,6 +22,12 @@ public enum Language {
             }
         }
         return ENGLISH;
+    }
+
+    /** Writes a decimal number as the current language does: digits and a point with its decimal separator instead. */
+    public static String decimal(String plain) {
+        return plain.replace(
+                '.', DecimalFormatSymbols.getInstance(current().locale).getDecimalSeparator());
     }
 
     /** Returns the locale of the words, and of the numbers and dates between them. */

@@ -5,6 +5,7 @@ import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Mark;
@@ -29,6 +30,9 @@ final class WeltDraft {
     /** Least number of stitches that hold a part of a welt. Chosen by eye. */
     private static final int LEAST_STITCHES = 4;
 
+    private static final String THROAT_PART = ", throat part";
+    private static final String TIP_PART = ", tip part";
+
     private final SheathSpec spec;
     private final Planform form;
     private final WeltStack stack;
@@ -51,6 +55,7 @@ final class WeltDraft {
             for (Part part : parts()) {
                 pieces.add(laying.lay(new Piece(
                         Piece.Kind.WELT,
+                        id(sheets, part),
                         name(sheets, part),
                         sheets.count(),
                         sheets.thicknessMm(),
@@ -78,14 +83,23 @@ final class WeltDraft {
         return layers;
     }
 
+    private String id(WeltStack.Sheets sheets, Part part) {
+        String of = stack.sheets().size() == 1 ? "" : " of " + stack.thickness(sheets) + " mm";
+        return Piece.Kind.WELT.id() + of + part.id();
+    }
+
     private String name(WeltStack.Sheets sheets, Part part) {
-        return Piece.Kind.WELT.words()
-                + (stack.sheets().size() == 1 ? "" : TEXTS.text("welt-draft.of-mm", stack.thicknessWords(sheets)))
-                + part.name();
+        String welt = Piece.Kind.WELT.words();
+        String sheet = stack.sheets().size() == 1
+                ? welt
+                : TEXTS.text("welt-draft.of-mm", welt, Language.decimal(stack.thickness(sheets)));
+        return part.id().isEmpty()
+                ? sheet
+                : TEXTS.text(part.id().equals(THROAT_PART) ? "welt-draft.throat-part" : "welt-draft.tip-part", sheet);
     }
 
     /** A part of the welt with the holes from {@code first} to {@code last}. */
-    private record Part(String name, Region region, int first, int last) {
+    private record Part(String id, Region region, int first, int last) {
         List<Point> holes(StitchRow row) {
             return row.on(row.line()).subList(first, last + 1);
         }
@@ -104,8 +118,8 @@ final class WeltDraft {
         List<Region> parts = form.welt().cutInTwo(middle, across);
         boolean throatFirst = parts.get(0).distanceTo(here) < parts.get(1).distanceTo(here);
         return List.of(
-                new Part(TEXTS.text("welt-draft.throat-part"), parts.get(throatFirst ? 0 : 1), 0, joint),
-                new Part(TEXTS.text("welt-draft.tip-part"), parts.get(throatFirst ? 1 : 0), joint + 1, holes - 1));
+                new Part(THROAT_PART, parts.get(throatFirst ? 0 : 1), 0, joint),
+                new Part(TIP_PART, parts.get(throatFirst ? 1 : 0), joint + 1, holes - 1));
     }
 
     /**

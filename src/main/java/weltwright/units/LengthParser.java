@@ -42,7 +42,7 @@ final class LengthParser {
     private static final Pattern PLAIN = Pattern.compile(DECIMAL);
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");
-    private static final Pattern RANGE = Pattern.compile(TEXTS.text("length-parser.s-s", DECIMAL) + ")");
+    private static final Pattern RANGE = Pattern.compile("(?<from>" + DECIMAL + ")\\s*[/-]\\s*(?<to>" + DECIMAL + ")");
 
     /** Greatest difference between the thickest and the thinnest place by which a hide is sold. Common practice. */
     private static final double WIDEST_RANGE_OZ = 2;

@@ -91,7 +91,7 @@ public final class AdviceWording {
         String all = "";
         for (WeltStack.Sheets sheets : stack.sheets()) {
             String thickness = in.unit() == MeasureUnit.MILLIMETRE
-                    ? stack.thicknessWords(sheets).replaceFirst("\\.0+$", "") + " mm"
+                    ? Language.decimal(stack.thickness(sheets).replaceFirst("\\.0+$", "")) + " mm"
                     : in.unit().format(sheets.thicknessMm());
             all = all.isEmpty()
                     ? in.text(sheets.count() == 1 ? "welt.layer" : "welt.layers", number(sheets.count(), in), thickness)

@@ -40,6 +40,7 @@ final class LeatherInstances {
                 Piece piece = new Piece(
                         kind,
                         each.get("name").asText(),
+                        each.get("name").asText(),
                         each.get("count").asInt(),
                         3,
                         Polyline.closed(points(each.get("outline"))),

@@ -44,7 +44,8 @@ class LeatherLayoutTest {
     }
 
     private static LeatherPiece piece(String name, double thicknessMm, Polyline outline, AllowedTurns turns) {
-        return new LeatherPiece(new Piece(Piece.Kind.WELT, name, 1, thicknessMm, outline, List.of(), List.of()), turns);
+        return new LeatherPiece(
+                new Piece(Piece.Kind.WELT, name, name, 1, thicknessMm, outline, List.of(), List.of()), turns);
     }
 
     /** Two panels and a welt for a belt knife, and a strap of 5/8 by 7 in. */

@@ -36,7 +36,8 @@ class ManualLayoutTest {
     private static final Stock PANEL = Stock.panel("panel", 600, 300, OptionalDouble.empty());
 
     private static LeatherPiece piece(Polyline outline, AllowedTurns turns) {
-        return new LeatherPiece(new Piece(Piece.Kind.WELT, "piece", 1, 3, outline, List.of(), List.of()), turns);
+        return new LeatherPiece(
+                new Piece(Piece.Kind.WELT, "piece", "piece", 1, 3, outline, List.of(), List.of()), turns);
     }
 
     /** Squares of 100 mm with their lower left corners at these points. */

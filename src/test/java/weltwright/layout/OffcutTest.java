@@ -36,7 +36,7 @@ class OffcutTest {
         Stock panel = new Stock("panel", box(0, 0, 300, 200), flaws, OptionalDouble.of(3));
         List<PlacedPiece> placed = new ArrayList<>();
         for (Polyline outline : pieces) {
-            Piece piece = new Piece(Piece.Kind.WELT, "welt", 1, 3, outline, List.of(), List.of());
+            Piece piece = new Piece(Piece.Kind.WELT, "welt", "welt", 1, 3, outline, List.of(), List.of());
             placed.add(
                     new PlacedPiece(new LeatherPiece(piece, AllowedTurns.ANY), 0, new RigidMotion(0, new Point(0, 0))));
         }

@@ -30,7 +30,7 @@ class SeveralStocksTest {
     private static SheathPieces square(String name) {
         Polyline outline =
                 Polyline.closed(List.of(new Point(0, 0), new Point(100, 0), new Point(100, 100), new Point(0, 100)));
-        Piece piece = new Piece(Piece.Kind.FACE, name, 1, 3, outline, List.of(), List.of());
+        Piece piece = new Piece(Piece.Kind.FACE, name, name, 1, 3, outline, List.of(), List.of());
         return new SheathPieces(name, List.of(new LeatherPiece(piece, AllowedTurns.HALF_TURNS)));
     }
 
@@ -96,7 +96,7 @@ class SeveralStocksTest {
         Polyline small =
                 Polyline.closed(List.of(new Point(0, 0), new Point(50, 0), new Point(50, 50), new Point(0, 50)));
         LeatherPiece welt = new LeatherPiece(
-                new Piece(Piece.Kind.WELT, "welt", 2, 2, small, List.of(), List.of()), AllowedTurns.HALF_TURNS);
+                new Piece(Piece.Kind.WELT, "welt", "welt", 2, 2, small, List.of(), List.of()), AllowedTurns.HALF_TURNS);
         List<LeatherPiece> pieces = new ArrayList<>(square("sheath").pieces());
         pieces.addAll(List.of(welt, welt));
         return new SheathPieces("sheath", pieces);

@@ -25,7 +25,7 @@ class StrapRowsTest {
     private static LeatherPiece rectangle(Piece.Kind kind, double length, double height, AllowedTurns turns) {
         Polyline outline = Polyline.closed(
                 List.of(new Point(0, 0), new Point(length, 0), new Point(length, height), new Point(0, height)));
-        return new LeatherPiece(new Piece(kind, kind.words(), 1, 3, outline, List.of(), List.of()), turns);
+        return new LeatherPiece(new Piece(kind, kind.id(), kind.words(), 1, 3, outline, List.of(), List.of()), turns);
     }
 
     private static SheathPieces sheath(LeatherPiece strap) {

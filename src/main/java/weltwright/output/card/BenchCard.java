@@ -305,7 +305,7 @@ public final class BenchCard {
         return this.<HardwareRequirement>table()
                 .text(TEXTS.text("bench-card.what-for"), 0.28, HardwareRequirement::name)
                 .numeric("count", 0.1, need -> String.valueOf(need.count()))
-                .text("take", 0.34, need -> need.hardware().name())
+                .text("take", 0.34, need -> need.hardware().words())
                 .numeric(
                         TEXTS.text("bench-card.punch", unit.abbreviation()),
                         0.14,

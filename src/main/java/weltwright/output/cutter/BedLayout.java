@@ -81,7 +81,7 @@ final class BedLayout {
         for (ToPlace piece : pieces) {
             if (!place(piece, piece.along(), beds, leatherMm)) {
                 if (place(piece, piece.across(), beds, leatherMm)) {
-                    advice.add(TEXTS.text("bed-layout.the-finds-room-on-the", piece.id()));
+                    advice.add(TEXTS.text("bed-layout.the-finds-room-on-the", piece.name()));
                 } else {
                     beds.add(largeEnough(leatherMm, piece));
                 }
@@ -108,7 +108,7 @@ final class BedLayout {
         }
         advice.add(TEXTS.text(
                 "bed-layout.the-is-larger-than-the",
-                piece.id(),
+                piece.name(),
                 unit.format(large.width, 0),
                 unit.format(large.height, 0)));
         return large;
@@ -119,10 +119,12 @@ final class BedLayout {
         double along = along(piece);
         List<ToPlace> copies = new ArrayList<>();
         for (int i = 1; i <= piece.count(); i++) {
-            String name = piece.count() == 1 ? piece.name() : piece.name() + " " + i;
-            String text = piece.name() + (piece.count() == 1 ? "" : TEXTS.text("bed-layout.of", i, piece.count()))
-                    + ", " + unit.format(piece.thicknessMm(), 1);
-            copies.add(new ToPlace(ids.of(name), text, elements, along));
+            String number = piece.count() == 1 ? "" : " " + i;
+            String mm = unit.format(piece.thicknessMm(), 1);
+            String text = piece.count() == 1
+                    ? piece.name() + ", " + mm
+                    : TEXTS.text("bed-layout.of", piece.name(), i, piece.count(), mm);
+            copies.add(new ToPlace(ids.of(piece.id() + number), piece.name() + number, text, elements, along));
         }
         return copies;
     }
@@ -133,6 +135,7 @@ final class BedLayout {
                 List.of(new Point(0, 0), new Point(side, 0), new Point(side, side), new Point(0, side)));
         return new ToPlace(
                 ids.of(CutPlan.SQUARE_ID),
+                TEXTS.text("bed-layout.check-square"),
                 TEXTS.text("bed-layout.50-mm-measure-it"),
                 List.of(new CutElement(CutLayer.CUT, new Chain(square), TEXTS.text("bed-layout.is-this-square-50-mm"))),
                 0);
@@ -167,7 +170,7 @@ final class BedLayout {
      * @param elements in a frame of its own
      * @param alongRad how far it is best turned, counter-clockwise
      */
-    private record ToPlace(String id, String text, List<CutElement> elements, double alongRad) {
+    private record ToPlace(String id, String name, String text, List<CutElement> elements, double alongRad) {
         List<Double> along() {
             return List.of(alongRad, alongRad + Math.PI);
         }

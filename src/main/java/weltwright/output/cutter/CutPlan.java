@@ -3,6 +3,7 @@ package weltwright.output.cutter;
 import java.util.List;
 import java.util.stream.Stream;
 import weltwright.layout.StockLayout;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.units.MeasureUnit;
@@ -52,8 +53,14 @@ public record CutPlan(List<CutSheet> sheets, LeatherSide sideUp, String title, L
         return new CutPlan(
                 List.of(StockSheet.of(layout, sideUp, heading)),
                 sideUp,
-                "Layout on " + layout.stock().name(),
+                Messages.of(CutPlan.class)
+                        .text("cut-plan.layout-on", layout.stock().name()),
                 List.of());
+    }
+
+    /** Says how a drawing of it is meant. */
+    String description() {
+        return Messages.of(CutPlan.class).text("cut-plan.description", sideUp.words());
     }
 
     /** From the first bed's left side to the last one's right. */

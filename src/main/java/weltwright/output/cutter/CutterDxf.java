@@ -53,10 +53,7 @@ public final class CutterDxf {
     }
 
     private String all() {
-        group(
-                999,
-                "Millimetres, true to size. Drawn as seen with the "
-                        + plan.sideUp().words() + " up.");
+        group(999, plan.description());
         header();
         tables();
         section("BLOCKS");

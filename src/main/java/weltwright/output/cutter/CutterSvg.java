@@ -70,10 +70,7 @@ public final class CutterSvg {
             xml.writeAttribute("height", height + "mm");
             xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
             text("title", plan.title());
-            text(
-                    "desc",
-                    "Millimetres, true to size. Drawn as seen with the "
-                            + plan.sideUp().words() + " up.");
+            text("desc", plan.description());
             for (CutLayer layer : CutLayer.values()) {
                 layer(layer);
             }

@@ -2,7 +2,6 @@ package weltwright.output.cutter;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
@@ -10,13 +9,17 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.layout.PlacedPiece;
 import weltwright.layout.StockLayout;
+import weltwright.message.Messages;
 import weltwright.output.PageHeading;
 import weltwright.output.cutter.CutElement.Chain;
 import weltwright.output.cutter.CutElement.Text;
+import weltwright.sheath.pattern.Piece;
 
 /** Draws a layout on stock for a cutting machine whose bed the stock lies on; the stock is drawn as a note. */
 final class StockSheet {
     private static final double CAPITAL_MM = 3;
+
+    private static final Messages TEXTS = Messages.of(StockSheet.class);
 
     private StockSheet() {}
 
@@ -41,7 +44,7 @@ final class StockSheet {
                 .forEach(line -> notes.add(note(line.map(seen))));
         notes.add(note(
                 new Point(0, extent.getHeight() + 2),
-                layout.stock().name() + ", " + up.words() + " up, its outline not to be cut"));
+                TEXTS.text("stock-sheet.stock", layout.stock().name(), up.words())));
         notes.add(note(new Point(0, extent.getHeight() + 2 + 2 * CAPITAL_MM), heading.line()));
         return new CutSheet(0, width, extent.getHeight(), pieces, notes);
     }
@@ -52,14 +55,9 @@ final class StockSheet {
         List<CutElement> elements = PieceElements.of(placed.piece().piece(), up).stream()
                 .map(element -> element.moved(q -> seen.apply(placed.motion().apply(fromGrain.apply(q)))))
                 .toList();
-        String name = placed.piece().piece().name();
-        String numbered = String.format(
-                Locale.ROOT,
-                "%s, sheath %d, %.1f mm",
-                name,
-                placed.sheath() + 1,
-                placed.piece().piece().thicknessMm());
-        return new CutPiece(ids.of(name), numbered, elements);
+        Piece piece = placed.piece().piece();
+        String numbered = TEXTS.text("stock-sheet.piece", piece.name(), placed.sheath() + 1, piece.thicknessMm());
+        return new CutPiece(ids.of(piece.id()), numbered, elements);
     }
 
     private static CutElement note(Polyline line) {

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import weltwright.error.UserFacingException;
+import weltwright.message.Messages;
 
 /**
  * The rivets, snaps, eyelets and rings that a maker has at hand, from which those of a sheath are chosen.
@@ -16,6 +17,8 @@ import weltwright.error.UserFacingException;
  * @param rings in order of preference
  */
 public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
+    private static final Messages TEXTS = Messages.of(HardwareList.class);
+
     /** Usual sizes of the trade, from memory. */
     public static final HardwareList USUAL = new HardwareList(
             List.of(
@@ -52,7 +55,7 @@ public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
                 .filter(fastener -> fastener.kind() == kind)
                 .min(Comparator.comparingDouble(
                         fastener -> fastener.grips(stackMm) ? 0 : fastener.besideGripMm(stackMm)))
-                .orElseThrow(() -> none(kind.name().toLowerCase(Locale.ROOT)));
+                .orElseThrow(() -> none(kind));
     }
 
     /** Returns the narrowest ring for a strap. Throws {@link UserFacingException} where there is none. */
@@ -60,12 +63,12 @@ public record HardwareList(List<Fastener> fasteners, List<Ring> rings) {
         return rings.stream()
                 .filter(ring -> ring.takes(strapMm))
                 .min(Comparator.comparingDouble(Ring::insideMm))
-                .orElseThrow(() -> none("ring that is wide enough for the strap"));
+                .orElseThrow(() -> none(Hardware.Kind.RING));
     }
 
-    private static UserFacingException none(String what) {
+    private static UserFacingException none(Hardware.Kind kind) {
         return new UserFacingException(
-                "The list of hardware has no " + what + ", and this sheath needs one.",
-                "Put one on the list, or choose a sheath that does without.");
+                TEXTS.text("hardware-list.none." + kind.name().toLowerCase(Locale.ROOT)),
+                TEXTS.text("hardware-list.put-one-on-the-list"));
     }
 }

@@ -1,6 +1,7 @@
 package weltwright.sheath.pattern;
 
 import java.util.List;
+import java.util.Locale;
 import weltwright.geometry.Polyline;
 import weltwright.message.Messages;
 
@@ -9,6 +10,7 @@ import weltwright.message.Messages;
  * bottom.
  *
  * @param kind its place in the sheath
+ * @param id by which files refer to it, the same in each language; no two pieces of a pattern have the same
  * @param name what the maker calls it; no two pieces of a pattern have the same
  * @param count number to cut
  * @param thicknessMm of its leather
@@ -17,7 +19,14 @@ import weltwright.message.Messages;
  * @param marks all lines to draw on it
  */
 public record Piece(
-        Kind kind, String name, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
+        Kind kind,
+        String id,
+        String name,
+        int count,
+        double thicknessMm,
+        Polyline outline,
+        List<Hole> holes,
+        List<Mark> marks) {
     private static final Messages TEXTS = Messages.of(Piece.class);
 
     public Piece {
@@ -27,7 +36,7 @@ public record Piece(
 
     /** The only piece of its kind in a pattern. */
     public Piece(Kind kind, int count, double thicknessMm, Polyline outline, List<Hole> holes, List<Mark> marks) {
-        this(kind, kind.words(), count, thicknessMm, outline, holes, marks);
+        this(kind, kind.id(), kind.words(), count, thicknessMm, outline, holes, marks);
     }
 
     /** The place of a piece in a sheath. */
@@ -46,6 +55,11 @@ public record Piece(
 
         Kind(String words) {
             this.words = words;
+        }
+
+        /** Returns the identifier of the only piece of this kind: "belt strap". */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
 
         /** What the maker calls it. */

@@ -37,6 +37,7 @@ public record PieceOrientation(boolean turnedOver) {
     public Piece lay(Piece piece) {
         return new Piece(
                 piece.kind(),
+                piece.id(),
                 piece.name(),
                 piece.count(),
                 piece.thicknessMm(),

@@ -107,9 +107,10 @@ public record WeltStack(List<Sheets> sheets) {
     }
 
     /**
-     * Returns a thickness in mm with the least number of decimals, from one on, that distinguishes it from the others.
+     * Returns a thickness in mm, in digits and a point, with the least number of decimals, from one on, that
+     * distinguishes it from the others.
      */
-    public String thicknessWords(Sheets which) {
+    public String thickness(Sheets which) {
         for (int decimals = 1; ; decimals++) {
             String format = "%." + decimals + "f";
             String text = String.format(Locale.ROOT, format, which.thicknessMm());

@@ -86,14 +86,14 @@ public final class SpecValidator {
                     && fastener.gripToMm() > fastener.gripFromMm();
             if (!possible) {
                 throw new UserFacingException(
-                        TEXTS.text("spec-validator.in-the-list-of-hardware", fastener.name()),
+                        TEXTS.text("spec-validator.in-the-list-of-hardware", fastener.words()),
                         TEXTS.text("spec-validator.its-cap-must-be-wider"));
             }
         }
         for (Ring ring : list.rings()) {
             if (!(ring.insideMm() > 0 && ring.wireMm() > 0)) {
                 throw new UserFacingException(
-                        TEXTS.text("spec-validator.in-the-list-of-hardware", ring.name()),
+                        TEXTS.text("spec-validator.in-the-list-of-hardware", ring.words()),
                         TEXTS.text("spec-validator.measure-one-and-put-its"));
             }
         }

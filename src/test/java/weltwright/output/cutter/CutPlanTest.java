@@ -209,7 +209,7 @@ class CutPlanTest {
     void aPieceLargerThanTheBedIsSaid() {
         CutPlan plan =
                 CutPlan.of(CutSamples.folded(), new CutterBed(120, 100, LeatherSide.GRAIN), CutSamples.heading(""));
-        assertThat(plan.advice()).anyMatch(line -> line.startsWith("The body is larger than the cutter's bed"));
+        assertThat(plan.advice()).anyMatch(line -> line.startsWith("body: larger than the cutter's bed"));
         assertThat(plan.pieces().map(CutPiece::id)).contains("body", CutPlan.SQUARE_ID);
     }
 
@@ -219,6 +219,7 @@ class CutPlanTest {
         Pattern sample = CutSamples.folded();
         Piece wide = new Piece(
                 Piece.Kind.FACE,
+                "flap",
                 "flap",
                 1,
                 3,
@@ -232,7 +233,7 @@ class CutPlanTest {
                 List.of(wide), List.of(), List.of(), sample.drawCheck(), List.of(), List.of(), sample.sheathed());
         CutPlan plan = CutPlan.of(pattern, new CutterBed(250, 100, LeatherSide.GRAIN), CutSamples.heading(""));
         assertThat(plan.advice())
-                .containsExactly("The flap finds room on the cutter's bed only across the direction of least stretch.");
+                .containsExactly("flap: finds room on the cutter's bed only across the direction of least stretch.");
         assertThat(CutPlan.of(pattern, CutterBed.USUAL, CutSamples.heading("")).advice())
                 .isEmpty();
     }

@@ -75,6 +75,7 @@ class CutterSvgTest {
         Piece piece = new Piece(
                 Piece.Kind.FACE,
                 "face <\"left\"> & back",
+                "face <\"left\"> & back",
                 1,
                 3,
                 Polyline.closed(List.of(new Point(0, 0), new Point(10, 0), new Point(0, 10))),

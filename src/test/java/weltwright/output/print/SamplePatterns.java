@@ -101,7 +101,7 @@ final class SamplePatterns {
                                 new Point(width * 0.55, height * 0.78))),
                         Mark.Kind.KNIFE,
                         ""));
-        return new Piece(Piece.Kind.BODY, name, 1, 3.2, Polyline.closed(outline), holes, marks);
+        return new Piece(Piece.Kind.BODY, name, name, 1, 3.2, Polyline.closed(outline), holes, marks);
     }
 
     /** A quarter of a ring, too narrow for much lettering. */
@@ -137,6 +137,7 @@ final class SamplePatterns {
     static Piece strap() {
         return new Piece(
                 Piece.Kind.BELT_STRAP,
+                "belt loop",
                 "belt loop",
                 1,
                 3.2,

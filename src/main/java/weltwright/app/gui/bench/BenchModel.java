@@ -169,7 +169,8 @@ final class BenchModel {
     private void updateSteps() {
         List<Step> before = steps;
         steps = plan.map(made -> {
-                    List<String> identifiers = made.order().identifiers();
+                    List<String> identifiers =
+                            made.order().identifiers(pattern.orElseThrow().pieces());
                     return IntStream.range(0, identifiers.size())
                             .mapToObj(i -> new Step(
                                     made.order().operations().get(i),

@@ -108,7 +108,7 @@ final class HardwarePanel extends JPanel {
             requirementsModel.addRow(new Object[] {
                 need.name(),
                 need.count(),
-                need.hardware().name(),
+                need.hardware().words(),
                 need.punchMm() == 0 ? "" : model.unit().format(need.punchMm()),
                 model.unit().format(need.throughMm())
             });

@@ -100,7 +100,7 @@ final class HardwareTableModel extends AbstractTableModel {
     public String getValueAt(int row, int column) {
         Hardware hardware = row(row);
         return switch (column) {
-            case NAME -> hardware.name();
+            case NAME -> hardware.words();
             case KIND -> hardware.kind().name().toLowerCase(Locale.ROOT);
             default -> hardware instanceof Fastener f ? formatSize(f, column) : formatSize((Ring) hardware, column);
         };

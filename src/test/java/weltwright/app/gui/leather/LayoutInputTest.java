@@ -36,7 +36,8 @@ class LayoutInputTest {
         Polyline outline =
                 Polyline.closed(List.of(new Point(0, 0), new Point(100, 0), new Point(100, 100), new Point(0, 100)));
         return new LeatherPiece(
-                new Piece(Piece.Kind.WELT, name, 1, thicknessMm, outline, List.of(), List.of()), AllowedTurns.ANY);
+                new Piece(Piece.Kind.WELT, name, name, 1, thicknessMm, outline, List.of(), List.of()),
+                AllowedTurns.ANY);
     }
 
     /** As many sheaths as there are parts, side by side. */
