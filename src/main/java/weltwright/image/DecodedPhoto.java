@@ -68,7 +68,7 @@ public final class DecodedPhoto implements AutoCloseable {
         CompletableFuture<Void> unused = CompletableFuture.runAsync(photo::integrity); // runs while OpenCV is loaded
         OpenCvLibraries.load();
         if (photo.format() != ImageFormat.JPEG || !photo.integrity().regular()) {
-            Mat bgr = isForImageIo(photo) ? decodeByImageIo(photo) : decoded(photo, Imgcodecs.IMREAD_COLOR);
+            Mat bgr = colour(photo, Imgcodecs.IMREAD_COLOR);
             Mat grey = new Mat();
             Imgproc.cvtColor(bgr, grey, Imgproc.COLOR_BGR2GRAY);
             return new DecodedPhoto(() -> bgr, grey);
@@ -83,6 +83,34 @@ public final class DecodedPhoto implements AutoCloseable {
             CompletableFuture<Void> unusedToo = colour.thenAccept(Mat::release);
             throw damaged;
         }
+    }
+
+    /**
+     * Decodes a photo for the screen: upright, and scaled down where its longer side exceeds a limit.
+     *
+     * @param longestPx the limit, in pixels
+     * @throws UserFacingException where the file is damaged or its picture too small to measure in
+     */
+    public static BufferedImage image(Photo photo, int longestPx) {
+        checkSize(photo);
+        OpenCvLibraries.load();
+        int longer = Math.max(photo.widthPx(), photo.heightPx());
+        Mat bgr = colour(photo, longer < 2 * longestPx ? Imgcodecs.IMREAD_COLOR : Imgcodecs.IMREAD_REDUCED_COLOR_2);
+        Mat shown = bgr;
+        double scale = (double) longestPx / Math.max(bgr.cols(), bgr.rows());
+        if (scale < 1) {
+            shown = new Mat();
+            Size size = new Size(Math.round(scale * bgr.cols()), Math.round(scale * bgr.rows()));
+            Imgproc.resize(bgr, shown, size, 0, 0, Imgproc.INTER_AREA);
+            bgr.release();
+        }
+        BufferedImage image = OpenCvImages.toBufferedImage(shown);
+        shown.release();
+        return image;
+    }
+
+    private static Mat colour(Photo photo, int channels) {
+        return isForImageIo(photo) ? decodeByImageIo(photo) : decoded(photo, channels);
     }
 
     private static void checkSize(Photo photo) {
@@ -292,19 +320,6 @@ public final class DecodedPhoto implements AutoCloseable {
             levels = new InterpolatedChannel(grey);
         }
         return levels;
-    }
-
-    /**
-     * Returns the picture for the screen, scaled down where its longer side exceeds a limit.
-     *
-     * @param longestPx the limit, in pixels
-     */
-    public BufferedImage image(int longestPx) {
-        double scale = Math.min(1, (double) longestPx / Math.max(widthPx(), heightPx()));
-        Mat reduced = reduced(new Size(Math.round(scale * widthPx()), Math.round(scale * heightPx())));
-        BufferedImage image = OpenCvImages.toBufferedImage(reduced);
-        reduced.release();
-        return image;
     }
 
     public int widthPx() {

@@ -32,13 +32,15 @@ import weltwright.trace.report.TraceNote;
  * @param advice for a better photo
  * @param question what must be entered or changed before the photo can be traced; empty where it can be traced
  * @param pitchAsked whether the question is for the pitch of the ground's lines
+ * @param knife what a trace of the photo need not find again; empty where there is a question
  */
 public record PhotoAssessment(
         Optional<SeenGround> ground,
         List<TraceNote> notes,
         List<PhotoAdvice> advice,
         Optional<String> question,
-        boolean pitchAsked) {
+        boolean pitchAsked,
+        Optional<LocatedKnife> knife) {
     private static final Messages TEXTS = Messages.of(PhotoAssessment.class);
 
     /** Length of the pieces in which a line of the ground is drawn, to follow the distortion of the lens; by eye. */
@@ -82,23 +84,27 @@ public record PhotoAssessment(
     private PhotoAssessment withFirst(PhotoAdvice first) {
         List<PhotoAdvice> all = new ArrayList<>(advice);
         all.add(0, first);
-        return new PhotoAssessment(ground, notes, all, question, pitchAsked);
+        return new PhotoAssessment(ground, notes, all, question, pitchAsked, knife);
     }
 
     private static PhotoAssessment refused(List<PhotoAdvice> advice, UserFacingException why) {
-        return new PhotoAssessment(Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false);
+        return new PhotoAssessment(
+                Optional.empty(), List.of(), advice, Optional.of(why.getMessage()), false, Optional.empty());
     }
 
     private static PhotoAssessment at(
             DecodedPhoto picture, TraceableGround ground, LensEvidence lens, ProgressListener progress) {
         SolvedView solved = lens.over(ground, picture);
         CameraView view = solved.view();
-        List<PhotoAdvice> advice = new ArrayList<>(PhotoQualityCheck.of(picture, ground, solved));
+        List<PhotoAdvice> byGround = PhotoQualityCheck.of(picture, ground, solved);
+        List<PhotoAdvice> advice = new ArrayList<>(byGround);
         progress.at(TEXTS.text("photo-assessment.looking-for-the-knife"), 0.6);
         Optional<String> question = Optional.empty();
+        Optional<LocatedKnife> knife = Optional.empty();
         try {
-            advice.addAll(PhotoQualityCheck.ofKnife(
-                    picture, view, ground.hiddenArea(picture, view).contour()));
+            TraceableGround.HiddenArea hidden = Tracer.hiddenArea(picture, ground, view, List.of());
+            knife = Optional.of(new LocatedKnife(ground, solved, hidden, byGround));
+            advice.addAll(PhotoQualityCheck.ofKnife(picture, view, hidden.contour()));
         } catch (UserFacingException notFound) {
             question = Optional.of(notFound.getMessage());
         }
@@ -108,7 +114,8 @@ public record PhotoAssessment(
                 Tracer.notes(picture, ground, solved),
                 advice,
                 question,
-                false);
+                false,
+                knife);
     }
 
     /** Assesses a photo with a ruling of unknown pitch, as far as that does not depend on scale. */
@@ -120,7 +127,8 @@ public record PhotoAssessment(
                 List.of(),
                 PhotoQualityCheck.ofUnknownSize(picture, ground, view),
                 Optional.of(GroundDetector.unknownPitch().getMessage()),
-                true);
+                true,
+                Optional.empty());
     }
 
     private static SeenGround seen(CameraView view, GroundLines sketch) {

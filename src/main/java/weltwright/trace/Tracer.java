@@ -2,6 +2,7 @@ package weltwright.trace;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -99,23 +100,40 @@ public final class Tracer {
      * @throws UserFacingException where the photo cannot be traced
      */
     public static Trace trace(Photo photo, TraceSettings settings, ProgressListener progress) {
+        return trace(photo, settings, Optional.empty(), progress);
+    }
+
+    /**
+     * Traces the knife.
+     *
+     * @param located what an assessment of the same photo with the same ground and lens has found; empty where it is to
+     *     be found
+     * @throws UserFacingException where the photo cannot be traced
+     */
+    public static Trace trace(
+            Photo photo, TraceSettings settings, Optional<LocatedKnife> located, ProgressListener progress) {
         progress.at(TEXTS.text("tracer.reading-the-picture"), 0);
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             DamagedImageArea damaged = DamagedImageArea.of(photo);
             progress.at(TEXTS.text("tracer.looking-for-what-the-knife"), 0.2);
             LensEvidence lens = LensEvidence.of(photo, settings);
-            TraceableGround ground = settings.ground()
-                    .find(picture, settings.sheetScale(), lens.prior())
-                    .known();
-            SolvedView solved = lens.over(ground, picture);
+            TraceableGround ground = located.map(LocatedKnife::ground)
+                    .orElseGet(() -> settings.ground()
+                            .find(picture, settings.sheetScale(), lens.prior())
+                            .known());
+            SolvedView solved = located.map(LocatedKnife::solved).orElseGet(() -> lens.over(ground, picture));
             CameraView view = solved.view();
             checkFine(view);
             progress.at(TEXTS.text("tracer.looking-for-the-knife"), 0.4);
-            TraceableGround.HiddenArea hidden = ground.hiddenArea(
-                    KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view), told(settings, view));
+            TraceableGround.HiddenArea hidden = located.filter(
+                            found -> settings.marks().isEmpty())
+                    .map(LocatedKnife::hidden)
+                    .orElseGet(() -> hiddenArea(picture, ground, view, told(settings, view)));
             // Needs the ground alone, and runs while the edge is followed, which keeps one processor busy.
-            CompletableFuture<List<PhotoAdvice>> advice =
-                    CompletableFuture.supplyAsync(() -> PhotoQualityCheck.of(picture, ground, solved));
+            CompletableFuture<List<PhotoAdvice>> advice = located.map(
+                            found -> CompletableFuture.completedFuture(found.advice()))
+                    .orElseGet(
+                            () -> CompletableFuture.supplyAsync(() -> PhotoQualityCheck.of(picture, ground, solved)));
             try {
                 return trace(picture, settings, ground, hidden, solved, damaged, advice, progress);
             } finally {
@@ -123,6 +141,12 @@ public final class Tracer {
                 advice.handle((given, failure) -> given).join();
             }
         }
+    }
+
+    /** Finds the area that the knife hides, on the pixels on which its edge is followed. */
+    static TraceableGround.HiddenArea hiddenArea(
+            DecodedPhoto picture, TraceableGround ground, CameraView view, List<PrintVisibility.Observation> told) {
+        return ground.hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view), told);
     }
 
     private static Trace trace(

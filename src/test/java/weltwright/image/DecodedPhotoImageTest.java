@@ -33,9 +33,7 @@ class DecodedPhotoImageTest {
     }
 
     private static BufferedImage shown(int longestPx) throws IOException {
-        try (DecodedPhoto picture = DecodedPhoto.decode(photo())) {
-            return picture.image(longestPx);
-        }
+        return DecodedPhoto.image(photo(), longestPx);
     }
 
     private static Photo photo() throws IOException {

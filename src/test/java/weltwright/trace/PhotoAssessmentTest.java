@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
@@ -30,6 +31,7 @@ import weltwright.camera.Vector3;
 import weltwright.geometry.Point;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.LensEvidence;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
@@ -186,6 +188,22 @@ class PhotoAssessmentTest {
         ImageIO.write(whole.getSubimage(0, 0, 1990, whole.getHeight()), "png", png);
         PhotoAssessment look = look(Photo.of("cut.png", png.toByteArray()), "find");
         assertThat(kinds(look)).contains(PhotoAdvice.CutOut.class, PhotoAdvice.KnifeReachesOver.class);
+    }
+
+    /** To the last bit. Marks are the maker's, and no part of an assessment. */
+    @ParameterizedTest
+    @CsvSource({"clip-sheet-a4, find", "tanto-paper-a4, find", "tanto-graph, ruled:5mm"})
+    void leavesATraceTheSameWhichNeedNotFindTheKnifeAgain(String scene, String ground) {
+        Photo photo = photo(scene);
+        TraceSettings settings = told(ground);
+        TraceSettings marked = settings.withMarks(List.of(new KnifeMark(new Point(0, 0), false)));
+        Optional<LocatedKnife> located = look(photo, ground).knife();
+        assertThat(located).isPresent();
+        for (TraceSettings each : List.of(settings, marked)) {
+            assertThat(Tracer.trace(photo, each, located, ProgressListener.NONE))
+                    .usingRecursiveComparison()
+                    .isEqualTo(Tracer.trace(photo, each, ProgressListener.NONE));
+        }
     }
 
     /** The truth file says how far away the camera was: 301 mm along its axis, 293 mm above the sheet. */

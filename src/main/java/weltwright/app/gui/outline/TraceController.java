@@ -5,6 +5,8 @@ import java.util.function.UnaryOperator;
 import weltwright.app.gui.model.BackgroundTask;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.app.gui.photo.PhotoAssessmentRequest;
+import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
 import weltwright.job.Job;
@@ -12,6 +14,7 @@ import weltwright.knife.CaliperMeasure;
 import weltwright.knife.ManualCorrection;
 import weltwright.knife.Silhouette;
 import weltwright.message.Messages;
+import weltwright.trace.LocatedKnife;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
@@ -27,6 +30,7 @@ public final class TraceController {
 
     private final JobModel model;
     private final TaskQueue tasks;
+    private final PhotoAssessor assessor = new PhotoAssessor();
     private Optional<Job> lastTraced = Optional.empty();
     private Optional<Failure> failure = Optional.empty();
     private Optional<Request> runningRequest = Optional.empty();
@@ -46,6 +50,11 @@ public final class TraceController {
      */
     public void trace() {
         Request.of(model.job()).ifPresent(request -> start(request, false));
+    }
+
+    /** Returns that from which traces take what they need not find again; used by tasks of the queue alone. */
+    public PhotoAssessor assessor() {
+        return assessor;
     }
 
     public boolean isRunning() {
@@ -99,8 +108,13 @@ public final class TraceController {
 
             @Override
             public Result doInBackground(ProgressListener progress) {
+                progress.at("", 0);
+                Optional<LocatedKnife> located = assessor.assess(
+                                PhotoAssessmentRequest.of(request.photo(), request.settings()))
+                        .knife();
                 try {
-                    return new Result(Optional.of(Tracer.trace(request.photo(), request.settings(), progress)), "");
+                    return new Result(
+                            Optional.of(Tracer.trace(request.photo(), request.settings(), located, progress)), "");
                 } catch (UserFacingException e) {
                     return new Result(Optional.empty(), e.getMessage());
                 }

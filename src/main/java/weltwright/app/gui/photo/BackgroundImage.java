@@ -65,11 +65,9 @@ public record BackgroundImage(BufferedImage image, Point topLeft, double mmPerPx
 
     /** Returns the upright photo without rectification. */
     public static BackgroundImage asTaken(Photo photo) {
-        try (DecodedPhoto decoded = DecodedPhoto.decode(photo)) {
-            BufferedImage upright = decoded.image((int) MAX_PX);
-            double mmPerPx = AS_TAKEN_WIDTH_MM / upright.getWidth();
-            return new BackgroundImage(upright, new Point(0, upright.getHeight() * mmPerPx), mmPerPx, false);
-        }
+        BufferedImage upright = DecodedPhoto.image(photo, (int) MAX_PX);
+        double mmPerPx = AS_TAKEN_WIDTH_MM / upright.getWidth();
+        return new BackgroundImage(upright, new Point(0, upright.getHeight() * mmPerPx), mmPerPx, false);
     }
 
     public Rectangle2D extent() {

@@ -3,8 +3,6 @@ package weltwright.app.gui.photo;
 import java.util.Optional;
 import weltwright.image.Photo;
 import weltwright.job.Job;
-import weltwright.trace.PhotoAssessment;
-import weltwright.trace.ProgressListener;
 import weltwright.trace.capture.TraceSettings;
 
 /**
@@ -15,15 +13,14 @@ import weltwright.trace.capture.TraceSettings;
 public record PhotoAssessmentRequest(Photo photo, TraceSettings settings) {
 
     public static Optional<PhotoAssessmentRequest> of(Job job) {
-        TraceSettings settings = job.settings();
-        return job.photo()
-                .map(photo -> new PhotoAssessmentRequest(
-                        photo,
-                        new TraceSettings(0, 0, 0, settings.focal35mm(), settings.sheetScale(), settings.ground())
-                                .withPhone(settings.phone())));
+        return job.photo().map(photo -> of(photo, job.settings()));
     }
 
-    public PhotoAssessment assess() {
-        return PhotoAssessment.at(photo, settings, ProgressListener.NONE);
+    /** Returns the request whose answer a trace of the photo with these settings can use. */
+    public static PhotoAssessmentRequest of(Photo photo, TraceSettings settings) {
+        return new PhotoAssessmentRequest(
+                photo,
+                new TraceSettings(0, 0, 0, settings.focal35mm(), settings.sheetScale(), settings.ground())
+                        .withPhone(settings.phone()));
     }
 }

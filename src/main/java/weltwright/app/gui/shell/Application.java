@@ -34,8 +34,8 @@ public final class Application {
     /** Node of the user's preferences; independent of the package, so that stored preferences remain valid. */
     private static final String PREFERENCES = "weltwright/window";
 
-    /** From the first window until OpenCV is loaded beside it; chosen by eye. */
-    private static final int OPENCV_AFTER_MS = 1000;
+    /** From the first window until what the first photo needs is prepared; chosen by eye. */
+    private static final int PREPARED_AFTER_MS = 1000;
 
     private final Preferences preferences;
     private final PhoneLensStore lensStore;
@@ -95,14 +95,17 @@ public final class Application {
             window.show();
             file.ifPresent(window::openFile);
             application.offerRecovery(window);
-            loadOpenCvSoon();
+            prepareForPhotoSoon(window);
         });
     }
 
-    /** Loads OpenCV beside the window once that is at rest, so that the first photo need not wait for it. */
+    /**
+     * Creates the page of the job and loads OpenCV once the window is at rest, so that the first photo need not wait
+     * for them.
+     */
     @SuppressWarnings("ThreadPriorityCheck") // the priority is a courtesy to what the user does meanwhile
-    private static void loadOpenCvSoon() {
-        Timer timer = new Timer(OPENCV_AFTER_MS, e -> {
+    private static void prepareForPhotoSoon(MainWindow window) {
+        Timer timer = new Timer(PREPARED_AFTER_MS, e -> {
             Thread loading = new Thread(
                     () -> {
                         try {
@@ -115,6 +118,9 @@ public final class Application {
             loading.setDaemon(true);
             loading.setPriority(Thread.MIN_PRIORITY);
             loading.start();
+            if (window.frame().isDisplayable()) {
+                window.page();
+            }
         });
         timer.setRepeats(false);
         timer.start();

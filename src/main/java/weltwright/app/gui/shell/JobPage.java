@@ -190,7 +190,7 @@ final class JobPage extends JPanel {
                 tasks,
                 TEXTS.text("job-page.looking-at-the-photo"),
                 PhotoAssessmentRequest::of,
-                PhotoAssessmentRequest::assess,
+                traceController.assessor()::assess,
                 this::setAssessment);
         model.subscribe(this::update);
         tasks.addListener(this::update);

@@ -207,7 +207,7 @@ public final class MainWindow {
         page.ifPresent(JobPage::rememberPlace);
     }
 
-    /** Returns the page of the job, which is created where it is asked for. */
+    /** Returns the page of the job, which is created where it is asked for, and not shown by that. */
     JobPage page() {
         if (page.isEmpty()) {
             JobPage created = new JobPage(
@@ -215,7 +215,6 @@ public final class MainWindow {
             page = Optional.of(created);
             pages.addJob(created);
             WindowDrop.leaveDropsToWindow(created);
-            frame.getRootPane().setDefaultButton(created.proposedButton());
             created.begin();
         }
         return page.get();
@@ -223,7 +222,7 @@ public final class MainWindow {
 
     /** Shows the page of the job. */
     void showJob() {
-        page();
+        frame.getRootPane().setDefaultButton(page().proposedButton());
         pages.showJob();
     }
 
