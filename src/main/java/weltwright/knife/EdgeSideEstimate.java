@@ -1,38 +1,40 @@
 package weltwright.knife;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 
 /**
- * Estimates from the shape of an outline alone which of its sides has the cutting edge. Three measures are taken of
- * each side, in mm; the record holds by how much each is greater on the side of positive y.
+ * Estimates from the shape of an outline alone which of its sides has the cutting edge. Four signs are measured on each
+ * side, in mm; each speaks for the side on which it is greater.
  *
  * <ul>
  *   <li>Shaping: the edge's side of a handle has hollows and swells for the fingers, the spine's side is smoother.
+ *   <li>Hook: the butt stands out on the edge's side, to hold the hand.
  *   <li>Notch: where the edge begins there is a notch, a step or a finger rest; the spine is smooth there.
- *   <li>Belly: the edge curves to the tip; most spines are straighter.
+ *   <li>Fullness: up to the middle of the blade the edge keeps its distance from the axis or gains, and the spine
+ *       already draws in. Towards the tip neither can be told by its curve: a wharncliffe has a straight edge.
  * </ul>
  *
- * <p>None of these holds for all knives: a wharncliffe has a straight edge and a curved spine. Of the twelve knives
- * with one edge whose true outlines come with the project's photos and scenes, shaping is greater on the edge's side on
- * all twelve, the notch on ten, the belly on nine. The odds follow by Laplace's rule of succession: a sign that held n
- * times and failed m times holds the next time with odds of n + 1 to m + 1. Signs are taken to be independent.
+ * <p>The odds of each sign are the weights of a logistic regression (Cox 1958) of the side on the four signs of 1,900
+ * knives with one edge, whose points, bellies, guards, grips and sizes were drawn at random. On the silhouettes of 49
+ * other knives, drawn as a camera sees them, the side found was right on 48. As the knives are invented, each sign
+ * counts for twelve to one at most.
  *
- * <p>The grind is not used. Its line is visible on three of these twelve, half to three quarters of the way from the
- * edge to the spine; on others it lies next to the edge (common practice). So its place does not show which side it
- * belongs to, and its brightness depends on the lamps.
+ * <p>The photo is not asked. The line of a grind lies anywhere from a third of the blade's width to all of it, and its
+ * brightness depends on the lamps. The back of a spine that faces the camera shows wide enough in one photo of ten.
  *
- * @param shapingMm difference of the total turn of the handle's side, as the height of a single arc that turns as much
- * @param notchMm difference of the depth of the notch where the handle ends
- * @param bellyMm difference of the greatest distance of the blade's side from its chord
+ * @param logOdds logarithm of the odds that the edge is on the side of positive y
  * @param alike whether both sides of the blade are mirror images, so that it makes no difference which has the edge
  */
-public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm, boolean alike) {
-    private static final double SHAPING_ODDS = Math.log(13.0 / 1);
-    private static final double NOTCH_ODDS = Math.log(11.0 / 3);
-    private static final double BELLY_ODDS = Math.log(10.0 / 4);
+public record EdgeSideEstimate(double logOdds, boolean alike) {
+    /** Logarithms of the odds of shaping, hook, notch and fullness. */
+    private static final double[] ODDS = {2.5, 2.1, 1.7, 2.5};
 
     /** A difference of this much counts fully, a smaller one in proportion, since it may be chance. Chosen by eye. */
     private static final double MEANT_MM = 1;
+
+    /** Distance from the butt's end at which the hook is measured, as a part of the handle. Chosen by eye. */
+    private static final double HOOK_AT = 0.08;
 
     /** The part of the handle that is measured, without the butt's end and the front. Chosen by eye. */
     private static final double HAND_FROM = 0.1;
@@ -47,10 +49,13 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
     /** A notch is searched for within this distance of the handle's end. Chosen by eye. */
     private static final double NOTCH_MM = 12;
 
-    /** The part of the blade that is measured, up to where both sides curve to the tip. Chosen by eye. */
-    private static final double BELLY_FROM = 0.05;
+    /** The part of the blade whose mean distance from the axis is compared with that at the handle. Chosen by eye. */
+    private static final double FULL_FROM = 0.25;
 
-    private static final double BELLY_TO = 0.9;
+    private static final double FULL_TO = 0.6;
+
+    /** Distance from the handle's end at which the blade has its width. Chosen by eye. */
+    private static final double BLADE_BEGINS_MM = 4;
 
     /**
      * Sides are alike where, over this part of the blade, its middle line is straight to within this share of its
@@ -66,27 +71,29 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
      * @param tipY y of the tip, which is at {@code tipX}
      */
     static EdgeSideEstimate of(OutlineSides sides, double buttX, double front, double tipX, double tipY) {
-        double handle = front - buttX;
-        double blade = tipX - front;
-        double handFrom = buttX + HAND_FROM * handle;
-        double handTo = buttX + HAND_TO * handle;
-        DoubleUnaryOperator up = x -> sides.outward(true, x);
-        DoubleUnaryOperator down = x -> sides.outward(false, x);
-        return new EdgeSideEstimate(
-                shaping(up, handFrom, handTo) - shaping(down, handFrom, handTo),
-                notch(up, front) - notch(down, front),
-                bow(up, front + BELLY_FROM * blade, front + BELLY_TO * blade)
-                        - bow(down, front + BELLY_FROM * blade, front + BELLY_TO * blade),
-                isAlike(sides, front, tipX, tipY));
+        double[] up = signs(x -> sides.outward(true, x), buttX, front, tipX);
+        double[] down = signs(x -> sides.outward(false, x), buttX, front, tipX);
+        double logOdds = 0;
+        for (int i = 0; i < ODDS.length; i++) {
+            logOdds += ODDS[i] * Math.max(-1, Math.min(1, (up[i] - down[i]) / MEANT_MM));
+        }
+        return new EdgeSideEstimate(logOdds, isAlike(sides, front, tipX, tipY));
     }
 
-    /** Combines two estimates: of each measure the smaller, or 0 where they disagree in sign. */
+    /** Returns the signs of one side, in mm, in the order of {@link #ODDS}. */
+    private static double[] signs(DoubleUnaryOperator side, double buttX, double front, double tipX) {
+        double handle = front - buttX;
+        double blade = tipX - front;
+        double hook = side.applyAsDouble(buttX + HOOK_AT * handle) - side.applyAsDouble(buttX + handle / 2);
+        double full = mean(side, front + FULL_FROM * blade, front + FULL_TO * blade)
+                - side.applyAsDouble(front + BLADE_BEGINS_MM);
+        double shaping = shaping(side, buttX + HAND_FROM * handle, buttX + HAND_TO * handle);
+        return new double[] {shaping, hook, notch(side, front), full};
+    }
+
+    /** Combines two estimates: the less sure one, or none where they disagree. */
     EdgeSideEstimate agreeingWith(EdgeSideEstimate other) {
-        return new EdgeSideEstimate(
-                agreed(shapingMm, other.shapingMm),
-                agreed(notchMm, other.notchMm),
-                agreed(bellyMm, other.bellyMm),
-                alike && other.alike);
+        return new EdgeSideEstimate(agreed(logOdds, other.logOdds), alike && other.alike);
     }
 
     private static double agreed(double a, double b) {
@@ -95,7 +102,7 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
 
     /** Returns whether the edge is more probably on the side of positive y. */
     public boolean isUp() {
-        return logOdds(0) > 0;
+        return logOdds > 0;
     }
 
     /**
@@ -105,24 +112,12 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
      * @param sigmaMm standard deviation of the outline's points
      */
     public double probability(double sigmaMm) {
-        double odds = isUp() ? logOdds(sigmaMm) : -logOdds(sigmaMm);
-        return alike ? 1 : Math.max(0.5, 1 / (1 + Math.exp(-odds)));
+        return alike ? 1 : 1 / (1 + Math.exp(-Math.abs(logOdds) / (1 + sigmaMm / MEANT_MM)));
     }
 
     /** Returns the probability that the spine is on the side of positive y. */
     double spineUpProbability() {
-        return 1 / (1 + Math.exp(logOdds(0)));
-    }
-
-    private double logOdds(double sigmaMm) {
-        double full = MEANT_MM + sigmaMm;
-        return SHAPING_ODDS * part(shapingMm / full)
-                + NOTCH_ODDS * part(notchMm / full)
-                + BELLY_ODDS * part(bellyMm / full);
-    }
-
-    private static double part(double difference) {
-        return Math.max(-1, Math.min(1, difference));
+        return 1 / (1 + Math.exp(logOdds));
     }
 
     /**
@@ -171,15 +166,11 @@ public record EdgeSideEstimate(double shapingMm, double notchMm, double bellyMm,
         return deepest;
     }
 
-    /** Returns the greatest distance of a side from its chord. */
-    private static double bow(DoubleUnaryOperator side, double from, double to) {
-        double a = side.applyAsDouble(from);
-        double b = side.applyAsDouble(to);
-        double most = 0;
-        for (double x = from; x <= to; x += STEP_MM) {
-            most = Math.max(most, Math.abs(side.applyAsDouble(x) - a - (b - a) * (x - from) / (to - from)));
-        }
-        return most;
+    private static double mean(DoubleUnaryOperator side, double from, double to) {
+        return DoubleStream.iterate(from, x -> x <= to, x -> x + STEP_MM)
+                .map(side)
+                .average()
+                .orElseThrow();
     }
 
     private static boolean isAlike(OutlineSides sides, double front, double tipX, double tipY) {

@@ -27,7 +27,7 @@ class LandmarkProposalTest {
     void saysHowSureItIsOfASide() throws IOException {
         assertThat(proposed("dagger-sheet-a3", 1).edgeSide().probability(0.1)).isEqualTo(1);
         double clip = proposed("clip-sheet-a4", 1).edgeSide().probability(0.1);
-        assertThat(clip).isBetween(0.9, 0.99);
+        assertThat(clip).isBetween(0.9, 0.999);
         assertThat(proposed("clip-sheet-a4", -1).edgeSide().probability(0.1)).isCloseTo(clip, within(0.005));
     }
 
