@@ -43,7 +43,7 @@ final class JoinOperations {
                 .noting(Gluing.HOW)
                 .taking(8)
                 .thenWaiting(WaitingTimes.CEMENT_DRIES_MIN));
-        int sewn = seam.stitchCount() + 2 * seam.backStitches();
+        int sewn = seam.stitchCount() + 2 * seam.stitching().backStitches();
         Operation stitch = work.add(Operation.of(
                         JOIN,
                         STITCH,
@@ -52,7 +52,7 @@ final class JoinOperations {
                                 "join-operations.sew-the-stitches-and-back",
                                 join.name(),
                                 seam.stitchCount(),
-                                seam.backStitches()))
+                                seam.stitching().backStitches()))
                 .with(
                         TEXTS.text(
                                 "join-operations.2-needles-awl",

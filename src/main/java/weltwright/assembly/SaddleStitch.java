@@ -23,7 +23,7 @@ public record SaddleStitch(Seam seam) {
         for (int stitch = 0; stitch < seam.stitchCount(); stitch++) {
             half += seam.pitchMm() + seam.stackMm(stitch);
         }
-        half += 2 * seam.backStitches() * (seam.pitchMm() + seam.thickestStackMm());
+        half += 2 * seam.stitching().backStitches() * (seam.pitchMm() + seam.thickestStackMm());
         return NEEDLES * half;
     }
 

@@ -1,12 +1,13 @@
 package weltwright.assembly;
 
+import java.util.Comparator;
 import java.util.List;
 import weltwright.message.Messages;
 import weltwright.sheath.pattern.Seam;
 
 /**
- * Selects thread, needles and awl for a seam: the thread by the pitch, needle and awl by the thread, and the awl's
- * length by the stack. Common practice, from memory; makers of needles number them differently.
+ * Selects thread, needles and awl for a seam: the thread that was chosen, else one by the pitch, needle and awl by the
+ * thread, and the awl's length by the stack. Common practice, from memory; makers of needles number them differently.
  */
 public record SeamTools(Seam seam) {
     private static final Messages TEXTS = Messages.of(SeamTools.class);
@@ -26,11 +27,11 @@ public record SeamTools(Seam seam) {
     /** Returns the diameter of the thread, in mm. */
     public double threadMm() {
         double wanted = seam.pitchMm() * THREAD_TO_PITCH;
-        double nearest = THREADS_MM.get(0);
-        for (double thread : THREADS_MM) {
-            nearest = Math.abs(thread - wanted) < Math.abs(nearest - wanted) ? thread : nearest;
-        }
-        return nearest;
+        return seam.stitching()
+                .threadMm()
+                .orElseGet(() -> THREADS_MM.stream()
+                        .min(Comparator.comparingDouble(thread -> Math.abs(thread - wanted)))
+                        .orElseThrow());
     }
 
     /** Returns the number of a blunt harness needle, lower for thicker thread. */

@@ -60,7 +60,7 @@ record JobDocument(
         Map<String, String> typed) {
     static final String FORMAT = "weltwright job";
     static final String UNITS = "mm";
-    static final int VERSION = 13;
+    static final int VERSION = 14;
 
     /** Far more than there are fields. */
     private static final int MOST_TYPED = 200;

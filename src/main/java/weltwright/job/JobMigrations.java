@@ -74,6 +74,9 @@ final class JobMigrations {
             if (version >= 1 && version <= 9) {
                 job.putObject("typed");
             }
+            if (version >= 1 && version <= 13 && job.path("sheath") instanceof ObjectNode sheath) {
+                sheath.putNull("thread");
+            }
             if (version >= 1 && version <= 12) {
                 job.putNull("finished");
             }

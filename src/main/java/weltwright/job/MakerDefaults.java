@@ -23,6 +23,8 @@ import weltwright.units.MeasureUnit;
  *
  * @param leathersMm thicknesses of the leathers that the maker cuts, that for new jobs first
  * @param pitchesMm pitches of the maker's pricking irons, that for new jobs first
+ * @param threadsMm diameters of the maker's threads, that for new jobs first; empty where each job takes the one that
+ *     goes with its pitch
  * @param marginMm distance of the stitch row from the outer edge
  * @param beltWidthMm width of the belt
  * @param hardware rivets, snaps, eyelets and rings at hand; empty where a new job takes those of the job before
@@ -32,6 +34,7 @@ import weltwright.units.MeasureUnit;
 public record MakerDefaults(
         List<Double> leathersMm,
         List<Double> pitchesMm,
+        List<Double> threadsMm,
         double marginMm,
         double beltWidthMm,
         Optional<HardwareList> hardware,
@@ -44,6 +47,7 @@ public record MakerDefaults(
     public static final MakerDefaults USUAL = new MakerDefaults(
             List.of(Leather.USUAL.thicknessMm()),
             List.of(Stitching.USUAL.pitchMm()),
+            List.of(),
             Stitching.USUAL.marginMm(),
             BeltAttachment.USUAL.beltWidthMm(),
             Optional.empty(),
@@ -53,6 +57,7 @@ public record MakerDefaults(
         Objects.requireNonNull(hardware);
         leathersMm = List.copyOf(leathersMm);
         pitchesMm = List.copyOf(pitchesMm);
+        threadsMm = List.copyOf(threadsMm);
         if (leathersMm.isEmpty() || pitchesMm.isEmpty()) {
             throw new IllegalArgumentException("no leather or no iron for new jobs");
         }
@@ -76,6 +81,11 @@ public record MakerDefaults(
         return texts(SpecFields.PITCH, pitchesMm);
     }
 
+    /** Returns the diameters of the threads as texts of a field, as those of the leathers. */
+    public List<String> threadTexts() {
+        return texts(SpecFields.THREAD, threadsMm);
+    }
+
     private List<String> texts(LengthField field, List<Double> mm) {
         String[] parts = LengthField.SEPARATOR.split(typed.getOrDefault(field.name(), ""), -1);
         return IntStream.range(0, mm.size())
@@ -94,8 +104,10 @@ public record MakerDefaults(
         Job empty = Job.begin(today);
         SheathSpec standard = empty.spec();
         Job job = empty.withSpec(standard.withLeather(standard.leather().withThicknessMm(leathersMm.get(0)))
-                .withStitching(
-                        standard.stitching().withPitchMm(pitchesMm.get(0)).withMarginMm(marginMm))
+                .withStitching(standard.stitching()
+                        .withPitchMm(pitchesMm.get(0))
+                        .withMarginMm(marginMm)
+                        .withThreadMm(threadsMm.stream().mapToDouble(mm -> mm).findFirst()))
                 .withBelt(standard.belt().withBeltWidthMm(beltWidthMm))
                 .withHardware(hardware.orElse(before)));
         for (Map.Entry<String, String> text : typed.entrySet()) {

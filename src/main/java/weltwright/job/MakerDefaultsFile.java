@@ -3,8 +3,10 @@ package weltwright.job;
 import com.fasterxml.jackson.annotation.JsonFormat;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies.SnakeCaseStrategy;
 import com.fasterxml.jackson.databind.annotation.JsonNaming;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +33,7 @@ public record MakerDefaultsFile(Path file) {
     private static final Messages TEXTS = Messages.of(MakerDefaultsFile.class);
 
     private static final String FORMAT = "weltwright defaults";
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final String UNITS = "mm";
     private static final int GREATEST_BYTES = 4_000_000;
     private static final FileKind KIND =
@@ -54,7 +56,11 @@ public record MakerDefaultsFile(Path file) {
         byte[] json = InputFile.read(file, GREATEST_BYTES, "defaults.json");
         Document document;
         try {
-            document = JobFile.JSON.readValue(json, Document.class);
+            JsonNode tree = JobFile.JSON.readTree(json);
+            if (tree instanceof ObjectNode first && first.path("version").asInt() == 1) {
+                first.put("version", VERSION).putArray("thread"); // version 1 had no threads
+            }
+            document = JobFile.JSON.treeToValue(tree, Document.class);
         } catch (IOException e) {
             throw damaged(e);
         }
@@ -85,6 +91,7 @@ public record MakerDefaultsFile(Path file) {
                 UNITS,
                 defaults.leathersMm(),
                 defaults.pitchesMm(),
+                defaults.threadsMm(),
                 defaults.marginMm(),
                 defaults.beltWidthMm(),
                 defaults.hardware().map(HardwareJson::of).orElse(null),
@@ -122,6 +129,7 @@ public record MakerDefaultsFile(Path file) {
             @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY)
             List<Double> pitch,
 
+            List<Double> thread,
             double stitchMargin,
             double beltWidth,
             @JsonSetter(nulls = Nulls.SET) @Nullable HardwareJson hardware,
@@ -132,6 +140,7 @@ public record MakerDefaultsFile(Path file) {
                             .map(SpecFields.LEATHER_THICKNESS::checkedMm)
                             .toList(),
                     pitch.stream().map(SpecFields.PITCH::checkedMm).toList(),
+                    thread.stream().map(SpecFields.THREAD::checkedMm).toList(),
                     SpecFields.STITCH_MARGIN.checkedMm(stitchMargin),
                     SpecFields.BELT_WIDTH.checkedMm(beltWidth),
                     Optional.ofNullable(hardware).map(HardwareJson::list),

@@ -45,6 +45,7 @@ record SheathSpecJson(
         double stitchMargin,
         double pitch,
         int backStitches,
+        @JsonSetter(nulls = Nulls.SET) @Nullable Double thread,
         Throat.Shape throat,
         double throatDepth,
         BeltAttachment.Style beltHold,
@@ -78,16 +79,17 @@ record SheathSpecJson(
                 spec.stitching().marginMm(),
                 spec.stitching().pitchMm(),
                 spec.stitching().backStitches(),
+                orNull(spec.stitching().threadMm()),
                 spec.throat().shape(),
                 spec.throat().depthMm(),
                 spec.belt().style(),
                 spec.belt().beltWidthMm(),
                 spec.belt().beltThicknessMm(),
                 spec.belt().strap().widthMm(),
-                orNull(spec.belt().strap()),
+                orNull(spec.belt().strap().thicknessMm()),
                 spec.strap().map(StrapEntry::of).orElse(null),
                 spec.easeMm(),
-                spec.depth().handleMm().isPresent() ? spec.depth().handleMm().getAsDouble() : null,
+                orNull(spec.depth().handleMm()),
                 spec.depth().guard(),
                 spec.drain().diameterMm(),
                 spec.drain().eyelet(),
@@ -116,7 +118,8 @@ record SheathSpecJson(
                 new Stitching(
                         SpecFields.STITCH_MARGIN.checkedMm(stitchMargin),
                         SpecFields.PITCH.checkedMm(pitch),
-                        SpecFields.BACK_STITCHES.checked(backStitches)),
+                        SpecFields.BACK_STITCHES.checked(backStitches),
+                        length(thread, SpecFields.THREAD)),
                 new Throat(throat, SpecFields.THROAT_DEPTH.checkedMm(throatDepth)),
                 new BeltAttachment(
                         beltHold,
@@ -124,24 +127,20 @@ record SheathSpecJson(
                         SpecFields.BELT_THICKNESS.checkedMm(beltThickness),
                         new StrapLeather(
                                 SpecFields.BELT_STRAP_WIDTH.checkedMm(beltStrapWidth),
-                                leather(beltStrapLeather, SpecFields.BELT_STRAP_LEATHER))),
+                                length(beltStrapLeather, SpecFields.BELT_STRAP_LEATHER))),
                 Optional.ofNullable(strap).map(StrapEntry::strap),
                 SpecFields.EASE.checkedMm(ease),
-                new InsertionDepth(
-                        handleDepth == null
-                                ? OptionalDouble.empty()
-                                : OptionalDouble.of(SpecFields.HANDLE_DEPTH.checkedMm(handleDepth)),
-                        guardOpening),
+                new InsertionDepth(length(handleDepth, SpecFields.HANDLE_DEPTH), guardOpening),
                 new DrainHole(SpecFields.DRAIN_HOLE.checkedMm(drainHole), drainEyelet),
                 hardware.list());
     }
 
-    private static @Nullable Double orNull(StrapLeather strap) {
-        return strap.thicknessMm().isPresent() ? strap.thicknessMm().getAsDouble() : null;
+    private static @Nullable Double orNull(OptionalDouble mm) {
+        return mm.isPresent() ? mm.getAsDouble() : null;
     }
 
-    private static OptionalDouble leather(@Nullable Double thickness, LengthField field) {
-        return thickness == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(thickness));
+    private static OptionalDouble length(@Nullable Double mm, LengthField field) {
+        return mm == null ? OptionalDouble.empty() : OptionalDouble.of(field.checkedMm(mm));
     }
 
     /** The tilt in radians, unchanged; its bounds are in degrees. */
@@ -170,7 +169,7 @@ record SheathSpecJson(
                     strap.opens(),
                     strap.allowanceMm(),
                     strap.leather().widthMm(),
-                    orNull(strap.leather()));
+                    orNull(strap.leather().thicknessMm()));
         }
 
         HandleStrap strap() {
@@ -179,8 +178,7 @@ record SheathSpecJson(
                     opens,
                     SpecFields.STRAP_ALLOWANCE.checkedMm(allowance),
                     new StrapLeather(
-                            SpecFields.STRAP_WIDTH.checkedMm(width),
-                            SheathSpecJson.leather(leather, SpecFields.STRAP_LEATHER)));
+                            SpecFields.STRAP_WIDTH.checkedMm(width), length(leather, SpecFields.STRAP_LEATHER)));
         }
     }
 }

@@ -179,8 +179,7 @@ final class SheathDraft {
                                 new Seam.Layer(Piece.Kind.FACE.words(), LayerPart.WHOLE, thickness, 0, true, onFace)));
         layers.addAll(welt.layers());
         layers.add(back.lay(new Seam.Layer(nameOfBack(), partOfBack(), thickness, 0, false, onBack)));
-        return new Seam(
-                Seam.Kind.WELT_SEAM, stitches.pitch(), false, spec.stitching().backStitches(), layers);
+        return new Seam(Seam.Kind.WELT_SEAM, stitches.pitch(), false, spec.stitching(), layers);
     }
 
     private Piece body() {

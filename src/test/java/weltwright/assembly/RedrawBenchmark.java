@@ -3,6 +3,7 @@ package weltwright.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.function.UnaryOperator;
@@ -71,7 +72,7 @@ public class RedrawBenchmark {
                 s -> s.withLeather(new Leather(3, 0.4, 0.02, Leather.Bulge.FACE)),
                 s -> s.withWelt(new WeltSpec(OptionalInt.of(3), 5, List.of(), false)),
                 s -> s.withWelt(new WeltSpec(OptionalInt.empty(), 4, List.of(1.6, 2.4, 3.2), true)),
-                s -> s.withStitching(new Stitching(4, 3, 2)),
+                s -> s.withStitching(new Stitching(4, 3, 2, OptionalDouble.empty())),
                 s -> s.withThroat(new Throat(Throat.Shape.SLANTED_TO_EDGE, 6)),
                 s -> s.withBelt(new BeltAttachment(BeltAttachment.Style.RIVETED_STRAP, 44, 4)),
                 s -> s.withBelt(new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4)),

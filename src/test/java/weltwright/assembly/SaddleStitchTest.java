@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.geometry.Point;
 import weltwright.sheath.pattern.LayerPart;
 import weltwright.sheath.pattern.Seam;
+import weltwright.sheath.spec.Stitching;
 
 /** The thread that a seam takes, against makers' rules and a count by hand. */
 class SaddleStitchTest {
@@ -24,7 +25,12 @@ class SaddleStitchTest {
                 .toList();
         Seam.Layer one = new Seam.Layer("one", LayerPart.WHOLE, stackMm / 2, 0, true, holes);
         Seam.Layer other = new Seam.Layer("other", LayerPart.WHOLE, stackMm / 2, 0, false, holes);
-        return new Seam(Seam.Kind.WELT_SEAM, pitchMm, false, backStitches, List.of(one, other));
+        return new Seam(
+                Seam.Kind.WELT_SEAM,
+                pitchMm,
+                false,
+                Stitching.USUAL.withBackStitches(backStitches),
+                List.of(one, other));
     }
 
     /**

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +20,7 @@ import weltwright.sheath.hardware.Fastener;
 import weltwright.sheath.hardware.Hardware;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
+import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Throat;
 import weltwright.trace.Trace;
 import weltwright.trace.ground.GroundChoice;
@@ -69,7 +71,7 @@ class JobMigrationsTest {
     void readsWhatTheNinthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionNineWroteIt(json, 9));
         assertThat(JobFile.read(file))
-                .isEqualTo(JobBuilder.builder(TestJobs.full())
+                .isEqualTo(JobBuilder.builder(fullOfVersionThirteen())
                         .typed(Map.of())
                         .cutting(CuttingPlan.NONE)
                         .workDone(Map.of())
@@ -87,7 +89,7 @@ class JobMigrationsTest {
     void readsWhatTheTenthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionTenWroteIt(json, 10));
         assertThat(JobFile.read(file))
-                .isEqualTo(TestJobs.full()
+                .isEqualTo(fullOfVersionThirteen()
                         .withCutting(CuttingPlan.NONE)
                         .withoutWorkDone()
                         .withFinished(Optional.empty()));
@@ -103,7 +105,7 @@ class JobMigrationsTest {
     void readsWhatTheEleventhVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionElevenWroteIt(json, 11));
         assertThat(JobFile.read(file))
-                .isEqualTo(TestJobs.full().withoutWorkDone().withFinished(Optional.empty()));
+                .isEqualTo(fullOfVersionThirteen().withoutWorkDone().withFinished(Optional.empty()));
     }
 
     private static ObjectNode asVersionElevenWroteIt(ObjectNode json, int version) {
@@ -115,16 +117,34 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheTwelfthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionTwelveWroteIt(json, 12));
-        assertThat(JobFile.read(file)).isEqualTo(TestJobs.full().withFinished(Optional.empty()));
+        assertThat(JobFile.read(file)).isEqualTo(fullOfVersionThirteen().withFinished(Optional.empty()));
     }
 
     private static ObjectNode asVersionTwelveWroteIt(ObjectNode json, int version) {
         json.remove("finished");
+        return asVersionThirteenWroteIt(json, version);
+    }
+
+    /** As version 13 wrote it: without the thickness of the thread. */
+    @Test
+    void readsWhatTheThirteenthVersionWrote() throws IOException {
+        EditedJobFile.write(file, json -> asVersionThirteenWroteIt(json, 13));
+        assertThat(JobFile.read(file)).isEqualTo(fullOfVersionThirteen());
+    }
+
+    private static ObjectNode asVersionThirteenWroteIt(ObjectNode json, int version) {
+        ((ObjectNode) json.get("sheath")).remove("thread");
         return json.put("version", version);
     }
 
-    private static Job fullOfVersionEight() {
+    private static Job fullOfVersionThirteen() {
         Job full = TestJobs.full();
+        SheathSpec spec = full.spec();
+        return full.withSpec(spec.withStitching(spec.stitching().withThreadMm(OptionalDouble.empty())));
+    }
+
+    private static Job fullOfVersionEight() {
+        Job full = fullOfVersionThirteen();
         return JobBuilder.builder(full)
                 .typed(Map.of())
                 .cutting(CuttingPlan.NONE)
@@ -195,7 +215,7 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheFourthVersionWrote() throws IOException {
         EditedJobFile.write(file, json -> asVersionFourWroteIt(json, 4));
-        Job full = TestJobs.full();
+        Job full = fullOfVersionThirteen();
         Job job = JobFile.read(file);
         assertThat(job.silhouette()).isEqualTo(full.silhouette());
         assertThat(job.trace().orElseThrow().landmarkError())
@@ -217,7 +237,7 @@ class JobMigrationsTest {
             ((ObjectNode) json.get("measured")).remove("phone");
             ((ObjectNode) json.get("sheath")).remove(List.of("drain_eyelet", "hardware"));
         });
-        Job full = TestJobs.full();
+        Job full = fullOfVersionThirteen();
         Job job = JobFile.read(file);
         assertThat(job.settings()).isEqualTo(fullOfVersionEight().settings().withPhone(Optional.empty()));
         assertThat(job.trace().map(Trace::silhouette)).isEqualTo(full.trace().map(Trace::silhouette));
@@ -232,7 +252,7 @@ class JobMigrationsTest {
     @Test
     void readsWhatTheSecondVersionWrote() throws IOException {
         EditedJobFile.write(file, JobMigrationsTest::asVersionTwoWroteIt);
-        Job full = TestJobs.full();
+        Job full = fullOfVersionThirteen();
         Job job = JobFile.read(file);
         assertThat(job.silhouette()).isEqualTo(full.silhouette());
         assertThat(job.calipers()).isEqualTo(full.calipers());
@@ -286,7 +306,7 @@ class JobMigrationsTest {
         assertThat(job.settings().ground()).isEqualTo(new GroundChoice.Sheet());
         assertThat(job.unsure()).isEmpty();
         assertThat(job.trace().orElseThrow().unsure()).isEmpty();
-        assertThat(job.silhouette()).isEqualTo(TestJobs.full().silhouette());
+        assertThat(job.silhouette()).isEqualTo(fullOfVersionThirteen().silhouette());
         assertThat(job.spec().strap()).isEmpty();
     }
 }

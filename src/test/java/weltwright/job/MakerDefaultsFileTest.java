@@ -32,6 +32,7 @@ class MakerDefaultsFileTest {
         MakerDefaults mine = new MakerDefaults(
                 List.of(2.5, 3.175),
                 List.of(3.0),
+                List.of(0.8, 1.0),
                 4,
                 45,
                 Optional.of(HardwareList.USUAL),
@@ -48,10 +49,13 @@ class MakerDefaultsFileTest {
         MakerDefaults mine = MakerDefaults.USUAL
                 .withLeathersMm(List.of(3.175, 2.5))
                 .withPitchesMm(List.of(3.0, 4.0))
+                .withThreadsMm(List.of(0.6, 0.8))
                 .withTyped(Map.of("leather thickness", "8 oz, 2.5 mm"));
         Job job = mine.begin(DAY, HardwareList.USUAL);
         assertThat(job.spec().leather().thicknessMm()).isEqualTo(3.175);
         assertThat(job.spec().stitching().pitchMm()).isEqualTo(3);
+        assertThat(job.spec().stitching().threadMm()).hasValue(0.6);
+        assertThat(mine.threadTexts()).containsExactly("0.6 mm", "0.8 mm");
         assertThat(job.typedText("leather thickness")).contains("8 oz");
         assertThat(mine.leatherTexts()).containsExactly("8 oz", "2.5 mm");
         assertThat(mine.withTyped(Map.of("leather thickness", "8 oz, 2.5")).leatherTexts())
@@ -68,6 +72,7 @@ class MakerDefaultsFileTest {
                         + "\"stitch_margin\":3,\"belt_width\":38,\"hardware\":null,\"typed\":{}}");
         assertThat(file().read().leathersMm()).containsExactly(2.5);
         assertThat(file().read().pitchesMm()).containsExactly(3.0);
+        assertThat(file().read().threadsMm()).isEmpty(); // version 1 had none
     }
 
     @Test

@@ -149,7 +149,7 @@ public final class TestJobs {
                         new CarryPosition(DrawHand.LEFT, CarryPosition.Edge.BACK, Math.toRadians(12)),
                         new Leather(25.4 / 8, 0.45, 1 / 30.0, Leather.Bulge.FACE),
                         new WeltSpec(OptionalInt.of(2), 5, List.of(25.4 / 12, 3.0), true),
-                        new Stitching(3.2, 25.4 / 7, 3),
+                        new Stitching(3.2, 25.4 / 7, 3, OptionalDouble.of(0.8 + 1 / 30.0)),
                         new Throat(Throat.Shape.SLANTED_TO_SPINE, 5 + 1 / 3.0),
                         new BeltAttachment(BeltAttachment.Style.SEWN_STRAP, 38, 4, FIVE_EIGHTHS),
                         Optional.of(new HandleStrap(18, HandleStrap.Side.LEFT, 1.5, FIVE_EIGHTHS)),

@@ -2,6 +2,7 @@ package weltwright.sheath;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -102,7 +103,7 @@ final class AllowedSpecs {
                         mostly(Stitching.USUAL.marginMm(), SpecFields.STITCH_MARGIN),
                         mostly(4, SpecFields.PITCH),
                         Arbitraries.integers().between(0, 6))
-                .as(Stitching::new);
+                .as((edge, iron, back) -> new Stitching(edge, iron, back, OptionalDouble.empty()));
     }
 
     private static Arbitrary<Throat> throats() {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -407,7 +408,7 @@ class PatternTest {
         return TestSpecs.bladeAlone(SheathKind.FOLDED)
                 .withLeather(new Leather(leather, k, 0, Leather.Bulge.SHARED))
                 .withWelt(new WeltSpec(OptionalInt.empty(), inner, List.of(), false))
-                .withStitching(new Stitching(margin, pitch, 2))
+                .withStitching(new Stitching(margin, pitch, 2, OptionalDouble.empty()))
                 .withBelt(new BeltAttachment(BeltAttachment.Style.TAIL, beltWidth, beltThickness))
                 .withEaseMm(ease)
                 .withHandleDepthMm(handleDepth)

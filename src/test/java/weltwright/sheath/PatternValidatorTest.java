@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeMap;
@@ -130,7 +131,8 @@ class PatternValidatorTest {
     /** What differs from the iron by more than 5 % is told, or it is refused. */
     @Test
     void aPitchThatNobodyIsToldOfIsRefused() {
-        SheathSpec other = SheathSpec.standard(SheathKind.PANELS).withStitching(new Stitching(25.4 / 8, 4.5, 2));
+        SheathSpec other = SheathSpec.standard(SheathKind.PANELS)
+                .withStitching(new Stitching(25.4 / 8, 4.5, 2, OptionalDouble.empty()));
 
         assertThatThrownBy(() -> PatternValidator.passed(sound(SheathKind.PANELS), other))
                 .isInstanceOf(UserFacingException.class)
@@ -170,7 +172,7 @@ class PatternValidatorTest {
     @Test
     void aWeltInTwoIsCutAcrossItsBandAlone() {
         SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
-                .withStitching(new Stitching(10, 4, 2))
+                .withStitching(new Stitching(10, 4, 2, OptionalDouble.empty()))
                 .withHandleDepthMm(60)
                 .withWelt(new WeltSpec(OptionalInt.of(1), 4, List.of(), true));
 
@@ -202,7 +204,7 @@ class PatternValidatorTest {
                                 seam.kind(),
                                 seam.pitch(),
                                 seam.closed(),
-                                seam.backStitches(),
+                                seam.stitching(),
                                 seam.layers().stream().map(spoil).toList()))
                         .toList(),
                 pattern.fastenings(),

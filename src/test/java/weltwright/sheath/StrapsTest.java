@@ -182,7 +182,7 @@ class StrapsTest {
     void aStrapTooNarrowForItsStitchesIsRefused() {
         SheathSpec spec = SheathSpec.standard(SheathKind.PANELS)
                 .withBelt(BeltAttachment.USUAL.withStyle(BeltAttachment.Style.SEWN_STRAP))
-                .withStitching(new Stitching(12, 4, 2));
+                .withStitching(new Stitching(12, 4, 2, OptionalDouble.empty()));
 
         assertThatThrownBy(() -> PatternMaker.make(TestKnives.dropPoint(), spec))
                 .isInstanceOf(UserFacingException.class)
@@ -251,7 +251,7 @@ class StrapsTest {
         Fastener stout = new Fastener("stout rivet", Hardware.Kind.RIVET, 3.8, 10.5, 3, 16);
         Fastener snap = new Fastener("snap", Hardware.Kind.SNAP, 3.9, 15, 1, 5);
         SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS)
-                .withStitching(new Stitching(2.5, 3, 0))
+                .withStitching(new Stitching(2.5, 3, 0, OptionalDouble.empty()))
                 .withHardware(new HardwareList(List.of(stout, snap), List.of()))
                 .withStrap(Optional.of(HandleStrap.USUAL));
         Outline box = Outline.polygon(

@@ -114,7 +114,8 @@ public final class TestSpecs {
     private static Arbitrary<Stitching> stitchings() {
         Arbitrary<Double> margin = Arbitraries.doubles().between(2.5, 5);
         Arbitrary<Double> pitch = Arbitraries.doubles().between(3, 4.5);
-        return Combinators.combine(margin, pitch, Arbitraries.of(0, 2, 3)).as(Stitching::new);
+        return Combinators.combine(margin, pitch, Arbitraries.of(0, 2, 3))
+                .as((edge, iron, back) -> new Stitching(edge, iron, back, OptionalDouble.empty()));
     }
 
     private static Arbitrary<Throat> throats() {

@@ -98,6 +98,7 @@ final class DefaultValues implements IDefaultValueProvider {
         values.put("--stitch-margin", format(spec.stitching().marginMm()));
         values.put("--pitch", format(spec.stitching().pitchMm()));
         values.put("--back-stitches", Integer.toString(spec.stitching().backStitches()));
+        values.put("--thread", formatOr(spec.stitching().threadMm(), AUTO));
         values.put("--throat", lowerCaseName(spec.throat().shape()));
         values.put("--throat-depth", format(spec.throat().depthMm()));
         values.put("--belt-loop", lowerCaseName(spec.belt().style()));

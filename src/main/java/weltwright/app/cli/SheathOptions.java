@@ -85,6 +85,9 @@ final class SheathOptions {
     @Option(names = "--back-stitches", paramLabel = "NUMBER")
     private @Nullable String backStitches;
 
+    @Option(names = "--thread", paramLabel = "LENGTH")
+    private @Nullable String thread;
+
     @Option(names = "--neutral-factor", paramLabel = "NUMBER")
     private @Nullable String neutralFactor;
 
@@ -192,7 +195,8 @@ final class SheathOptions {
         return new Stitching(
                 mm(stitchMargin, SpecFields.STITCH_MARGIN, stitching.marginMm()),
                 pitch == null ? stitching.pitchMm() : JobFields.readPitchMm(pitch),
-                backStitches == null ? stitching.backStitches() : SpecFields.BACK_STITCHES.readCount(backStitches));
+                backStitches == null ? stitching.backStitches() : SpecFields.BACK_STITCHES.readCount(backStitches),
+                thread == null ? stitching.threadMm() : autoOrMm(thread, SpecFields.THREAD));
     }
 
     private BeltAttachment applyTo(BeltAttachment belt) {
@@ -235,13 +239,11 @@ final class SheathOptions {
 
     private InsertionDepth applyTo(InsertionDepth depth) {
         InsertionDepth opened = depth.withGuard(orElse(guardOpening, depth.guard()));
-        if (handleDepth == null) {
-            return opened;
-        }
-        return opened.withHandleMm(
-                handleDepth.strip().equalsIgnoreCase("auto")
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(SpecFields.HANDLE_DEPTH.readMm(handleDepth)));
+        return handleDepth == null ? opened : opened.withHandleMm(autoOrMm(handleDepth, SpecFields.HANDLE_DEPTH));
+    }
+
+    private static OptionalDouble autoOrMm(String text, LengthField field) {
+        return text.strip().equalsIgnoreCase("auto") ? OptionalDouble.empty() : OptionalDouble.of(field.readMm(text));
     }
 
     private DrainHole applyTo(DrainHole drain) {

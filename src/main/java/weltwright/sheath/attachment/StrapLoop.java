@@ -182,12 +182,7 @@ public final class StrapLoop implements BeltLoopDraft {
     @Override
     public List<Seam> seams(PieceOrientation back, String name) {
         return box.stream()
-                .map(b -> new Seam(
-                        Seam.Kind.BELT_STRAP,
-                        b.pitchMm(),
-                        true,
-                        spec.stitching().backStitches(),
-                        layers(back, name)))
+                .map(b -> new Seam(Seam.Kind.BELT_STRAP, b.pitchMm(), true, spec.stitching(), layers(back, name)))
                 .toList();
     }
 

@@ -262,7 +262,7 @@ public final class TailLoop implements BeltLoopDraft {
                 Seam.Kind.BELT_LOOP,
                 box.pitchMm(),
                 true,
-                spec.stitching().backStitches(),
+                spec.stitching(),
                 List.of(
                         back.lay(new Seam.Layer(name, LayerPart.BELOW_THROAT, thickness, 0, false, onBack())),
                         back.lay(new Seam.Layer(name, LayerPart.TAIL, thickness, 0, true, inTail())))));

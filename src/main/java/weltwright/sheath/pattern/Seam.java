@@ -3,6 +3,7 @@ package weltwright.sheath.pattern;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.message.Messages;
+import weltwright.sheath.spec.Stitching;
 
 /**
  * A row of stitches through several layers of leather. Hole i of the seam goes through each layer that has it, and each
@@ -11,10 +12,10 @@ import weltwright.message.Messages;
  * @param kind what it joins
  * @param pitch from hole to hole along the row
  * @param closed whether the last hole is sewn to the first
- * @param backStitches number of stitches sewn back at either end
+ * @param stitching the choices for sewing it
  * @param layers all layers from the face to the back; the first has every hole
  */
-public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, List<Layer> layers) {
+public record Seam(Kind kind, Pitch pitch, boolean closed, Stitching stitching, List<Layer> layers) {
     private static final Messages TEXTS = Messages.of(Seam.class);
 
     public Seam {
@@ -28,8 +29,8 @@ public record Seam(Kind kind, Pitch pitch, boolean closed, int backStitches, Lis
     }
 
     /** A seam with one pitch all along. */
-    public Seam(Kind kind, double pitchMm, boolean closed, int backStitches, List<Layer> layers) {
-        this(kind, new Pitch(pitchMm, pitchMm, pitchMm), closed, backStitches, layers);
+    public Seam(Kind kind, double pitchMm, boolean closed, Stitching stitching, List<Layer> layers) {
+        this(kind, new Pitch(pitchMm, pitchMm, pitchMm), closed, stitching, layers);
     }
 
     /** What a seam joins; a pattern has at most one of each. */

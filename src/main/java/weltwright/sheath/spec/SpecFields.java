@@ -24,6 +24,7 @@ public final class SpecFields {
             LengthField.of(TEXTS.text("spec-fields.inner-margin-of-the-welt"), 1, 25);
     public static final LengthField EASE = LengthField.of("ease", 0, 5);
     public static final LengthField PITCH = LengthField.of(TEXTS.text("spec-fields.stitch-pitch"), 1.5, 12);
+    public static final LengthField THREAD = LengthField.of(TEXTS.text("spec-fields.thread"), 0.2, 2);
     public static final LengthField BELT_WIDTH = LengthField.of(TEXTS.text("spec-fields.belt-width"), 12, 120);
     public static final LengthField BELT_THICKNESS = LengthField.of(TEXTS.text("spec-fields.belt-thickness"), 1, 12);
     public static final LengthField THROAT_DEPTH =

@@ -36,6 +36,7 @@ public final class SpecValidator {
         SpecFields.STITCH_MARGIN.checkedMm(spec.stitching().marginMm());
         SpecFields.PITCH.checkedMm(spec.stitching().pitchMm());
         SpecFields.BACK_STITCHES.checked(spec.stitching().backStitches());
+        spec.stitching().threadMm().ifPresent(SpecFields.THREAD::checkedMm);
         SpecFields.THROAT_DEPTH.checkedMm(spec.throat().depthMm());
         SpecFields.EASE.checkedMm(spec.easeMm());
         SpecFields.BELT_WIDTH.checkedMm(spec.belt().beltWidthMm());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
+import weltwright.sheath.spec.Stitching;
 
 class SeamTest {
 
@@ -14,9 +15,9 @@ class SeamTest {
     void aSeamThatRunsRoundHasAStitchMore() {
         Seam.Layer layer = layer(3, 0, 20);
 
-        assertThat(new Seam(Seam.Kind.BELT_LOOP, 4, true, 2, List.of(layer)).stitchCount())
+        assertThat(new Seam(Seam.Kind.BELT_LOOP, 4, true, Stitching.USUAL, List.of(layer)).stitchCount())
                 .isEqualTo(20);
-        assertThat(new Seam(Seam.Kind.WELT_SEAM, 4, false, 2, List.of(layer)).stitchCount())
+        assertThat(new Seam(Seam.Kind.WELT_SEAM, 4, false, Stitching.USUAL, List.of(layer)).stitchCount())
                 .isEqualTo(19);
     }
 
@@ -39,7 +40,7 @@ class SeamTest {
 
     private static Seam seam(int holes, int back, Seam.Layer... layers) {
         assertThat(layers[0].holes()).hasSize(holes);
-        return new Seam(Seam.Kind.WELT_SEAM, 4, false, back, List.of(layers));
+        return new Seam(Seam.Kind.WELT_SEAM, 4, false, Stitching.USUAL.withBackStitches(back), List.of(layers));
     }
 
     private static Seam.Layer layer(double thickness, int first, int holes) {

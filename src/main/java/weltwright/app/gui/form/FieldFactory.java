@@ -128,6 +128,12 @@ public final class FieldFactory {
         return lengthList(name, List.of(), lengthFormat(each::readMm), all -> all);
     }
 
+    /** Creates a field for diameters of threads in mm, which may be none; it does not commit while typing. */
+    public static ValidatedField<List<Double>> threads(List<Double> mm) {
+        LengthField each = SpecFields.THREAD;
+        return lengthList(each.name(), mm, lengthFormat(each::readMm), all -> all);
+    }
+
     /** Creates a field for thicknesses of leather in mm, at least one; it does not commit while typing. */
     public static ValidatedField<List<Double>> leathers(List<Double> mm) {
         LengthField each = SpecFields.LEATHER_THICKNESS;

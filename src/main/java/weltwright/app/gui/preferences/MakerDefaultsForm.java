@@ -50,10 +50,12 @@ final class MakerDefaultsForm extends FormPanel {
         addText(MESSAGES.text("defaults.text"));
         ValidatedField<List<Double>> leather = FieldFactory.leathers(defaults.leathersMm());
         ValidatedField<List<Double>> pitch = FieldFactory.stitchPitches(defaults.pitchesMm());
+        ValidatedField<List<Double>> thread = FieldFactory.threads(defaults.threadsMm());
         ValidatedField<Double> margin = length(SpecFields.STITCH_MARGIN, defaults.marginMm());
         ValidatedField<Double> belt = length(SpecFields.BELT_WIDTH, defaults.beltWidthMm());
         addField("leather", 'T', leather, SpecFields.LEATHER_THICKNESS.name(), MakerDefaults::withLeathersMm);
         addField("pitch", 'L', pitch, SpecFields.PITCH.name(), MakerDefaults::withPitchesMm);
+        addField("thread", 'D', thread, SpecFields.THREAD.name(), MakerDefaults::withThreadsMm);
         addField("margin", 'M', margin, SpecFields.STITCH_MARGIN.name(), MakerDefaults::withMarginMm);
         addField("belt", 'B', belt, SpecFields.BELT_WIDTH.name(), MakerDefaults::withBeltWidthMm);
         hardware.setName("preferred hardware");
@@ -78,7 +80,7 @@ final class MakerDefaultsForm extends FormPanel {
         showHardware();
         error.showText(unreadable.orElse(""));
         if (unreadable.isPresent()) {
-            for (ValidatedField<?> field : new ValidatedField<?>[] {leather, pitch, margin, belt}) {
+            for (ValidatedField<?> field : new ValidatedField<?>[] {leather, pitch, thread, margin, belt}) {
                 field.textField().setEnabled(false);
             }
             open.setEnabled(false);

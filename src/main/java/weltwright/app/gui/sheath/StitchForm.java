@@ -1,5 +1,6 @@
 package weltwright.app.gui.sheath;
 
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
@@ -20,11 +21,13 @@ final class StitchForm extends FormPanel {
 
     private final ValidatedField<Double> pitch = FieldFactory.stitchPitch(4);
     private final ValidatedField<Double> margin = FieldFactory.length(SpecFields.STITCH_MARGIN, 1);
+    private final ValidatedField<OptionalDouble> thread = FieldFactory.optionalLength(SpecFields.THREAD, mm -> mm);
     private final JComboBox<ComboBoxItem<Integer>> back = ComboBoxItem.create("back-stitches");
 
     StitchForm(FormBinding<SheathSpec> sheath, Supplier<MakerDefaults> maker) {
         super("2 20 8 0");
         pitch.withChoices(() -> maker.get().pitchTexts());
+        thread.withChoices(() -> maker.get().threadTexts());
         FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::withStitching);
         addRow(
                 TEXTS.text("stitch-form.stitch-length"),
@@ -47,6 +50,8 @@ final class StitchForm extends FormPanel {
                 back,
                 TEXTS.text("stitch-form.sewn-back-over-at-either"));
         stitching.bind(back, Stitching::backStitches, Stitching::withBackStitches);
+        addRow(TEXTS.text("stitch-form.thread"), (char) 0, thread, TEXTS.text("stitch-form.thread.tip"));
+        stitching.bind(thread, Stitching::threadMm, Stitching::withThreadMm);
     }
 
     String summary(Stitching stitching) {
