@@ -24,8 +24,8 @@ cd "$here"
 version=$(sed -n 's:.*<version>\(.*\)</version>.*:\1:p' native/pom.xml | head -n 1)
 modules=(core imgproc imgcodecs flann features2d calib3d objdetect videoio)
 packages=(core imgproc imgcodecs features2d calib3d objdetect utils)
-# What jdeps --print-module-deps says of the program and its libraries.
-java_modules=java.base,java.desktop,java.management,java.prefs,java.sql,jdk.unsupported
+# What jdeps --print-module-deps says of the program and its libraries; jdk.localedata has German numbers and dates.
+java_modules=java.base,java.desktop,java.management,java.prefs,java.sql,jdk.localedata,jdk.unsupported
 
 [[ -f target/weltwright.jar ]] || { echo "Build the program first: mvn -DskipTests package" >&2; exit 1; }
 jdk=${JAVA_HOME:-$(dirname "$(dirname "$(readlink -f "$(command -v jlink)")")")}
@@ -76,7 +76,7 @@ cp native/linux/archive.sh "$work/input"
 cp -r "$work/natives" "$work/input/natives"
 
 echo "Java"
-"$jdk/bin/jlink" --add-modules "$java_modules" --vm=server --compress=2 --strip-java-debug-attributes \
+"$jdk/bin/jlink" --add-modules "$java_modules" --include-locales=en,de --vm=server --compress=2 --strip-java-debug-attributes \
     --no-header-files --no-man-pages --output "$work/java"
 find "$work/java/bin" -type f ! -name java -delete
 find "$work/java/lib" -name '*.so' -exec strip --strip-unneeded {} + # symbols that only debuggers read, 4 MB

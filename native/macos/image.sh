@@ -16,7 +16,7 @@ cp target/weltwright.jar target/bom.json LICENSE "$out/input"
 cp target/lib/*.jar "$out/input/lib"
 
 # With the archive of Java's own classes; it does not depend on where the image is installed.
-"$jdk/bin/jlink" --add-modules java.base,java.desktop,java.management,java.prefs,java.sql,jdk.unsupported \
+"$jdk/bin/jlink" --add-modules java.base,java.desktop,java.management,java.prefs,java.sql,jdk.localedata,jdk.unsupported --include-locales=en,de \
     --vm=server --compress=2 --strip-java-debug-attributes --no-header-files --no-man-pages --output "$out/java"
 "$out/java/bin/java" -Xshare:dump -XX:+UseSerialGC >/dev/null
 

@@ -21,7 +21,7 @@ copy LICENSE "%OUT%\input" >nul || exit /b 1
 copy target\lib\*.jar "%OUT%\input\lib" >nul || exit /b 1
 
 rem With the archive of Java's own classes; it does not depend on where the image is installed.
-"%JAVA_HOME%\bin\jlink" --add-modules java.base,java.desktop,java.management,java.prefs,java.sql,jdk.unsupported,jdk.accessibility ^
+"%JAVA_HOME%\bin\jlink" --add-modules java.base,java.desktop,java.management,java.prefs,java.sql,jdk.localedata,jdk.unsupported,jdk.accessibility --include-locales=en,de ^
     --vm=server --compress=2 --strip-java-debug-attributes --no-header-files --no-man-pages --output "%OUT%\java" || exit /b 1
 "%OUT%\java\bin\java" -Xshare:dump -XX:+UseSerialGC >nul || exit /b 1
 

@@ -16,11 +16,14 @@ import weltwright.app.cli.CommandLineApplication;
 import weltwright.app.cli.TerminalProgress;
 import weltwright.app.gui.shell.Application;
 import weltwright.io.UnfinishedFiles;
+import weltwright.message.Messages;
 
 /** Starts the program: the window without arguments or with a single file to open, else the command line. */
 public final class Weltwright {
     /** Stands for bytes that could not be decoded (U+FFFD of the Unicode Standard). */
     private static final char REPLACEMENT_CHARACTER = '\uFFFD';
+
+    private static final Messages TEXTS = Messages.of(Weltwright.class);
 
     private Weltwright() {}
 
@@ -49,9 +52,10 @@ public final class Weltwright {
                 .findFirst()
                 .orElse("");
         if (!garbledName.isEmpty()) {
-            System.err.println("This terminal's language settings (" + System.getProperty("sun.jnu.encoding")
-                    + ") hide the letters of a name: " + garbledName.replace(REPLACEMENT_CHARACTER, '?')
-                    + ". Put LC_ALL=C.UTF-8 before the command, or start the program with native/weltwright.sh.");
+            System.err.println(TEXTS.text(
+                    "weltwright.garbled",
+                    System.getProperty("sun.jnu.encoding"),
+                    garbledName.replace(REPLACEMENT_CHARACTER, '?')));
             System.exit(CommandLineApplication.USER_ERROR);
         }
     }
@@ -73,8 +77,7 @@ public final class Weltwright {
         } catch (AWTError e) {
             // DISPLAY is set, but there is no display.
         }
-        System.err.println("There is no screen to open the window on."
-                + " Start it on a desktop, or give a command: --help tells which.");
+        System.err.println(TEXTS.text("weltwright.no-screen"));
         System.exit(CommandLineApplication.USER_ERROR);
     }
 

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -69,11 +72,91 @@ class LocalesTest {
         if (parts.length > 1) {
             settings.add("-Duser.extensions=u-" + parts[1]);
         }
-        succeeds(run(settings, systemLocale, "make", job.toString(), "-o", there.toString()));
-        assertThat(documentOf(there.resolve("drop-point.wwj"))).isEqualTo(documentOf(job));
-        for (String made : List.of(
+        succeeds(run(settings, systemLocale, "make", job.toString(), "-o", there.toString(), "--language=en"));
+        hasSameFiles(there, job.getParent());
+    }
+
+    /** Whatever the program has no words in, it says in English. */
+    @Test
+    void writesEnglishWhereItHasNoWords() throws Exception {
+        Path there = folder.resolve("turkish");
+        succeeds(run(List.of("-Duser.language=tr"), "C.UTF-8", "make", job.toString(), "-o", there.toString()));
+        hasSameFiles(there, job.getParent());
+    }
+
+    /** In German the words are others, and the job and the lines of the drawings are the same. */
+    @Test
+    void aJobIsTheSameInGerman() throws Exception {
+        Path german = folder.resolve("german");
+        succeeds(run(
+                List.of("-Duser.language=de", "-Duser.country=AT"),
+                "C.UTF-8",
+                "make",
+                job.toString(),
+                "-o",
+                german.toString()));
+        Path option = folder.resolve("german-by-option");
+        succeeds(run(
+                List.of("-Duser.language=en"),
+                "C.UTF-8",
+                "make",
+                german.resolve("drop-point.wwj").toString(),
+                "-o",
+                option.toString(),
+                "--language=de"));
+        hasSameFiles(option, german);
+        Path back = folder.resolve("english-again");
+        succeeds(run(
+                List.of("-Duser.language=de"),
+                "C.UTF-8",
+                "make",
+                german.resolve("drop-point.wwj").toString(),
+                "-o",
+                back.toString(),
+                "--language",
+                "en"));
+        hasSameFiles(back, job.getParent());
+        assertThat(documentOf(german.resolve("drop-point.wwj"))).isEqualTo(documentOf(job));
+        String svg = Files.readString(german.resolve("drop-point-pattern.svg"));
+        assertThat(svg).contains("Mantel", "Keder").doesNotContain("welt of", "grain side");
+        assertThat(lines(svg))
+                .isNotEmpty()
+                .isEqualTo(lines(Files.readString(job.resolveSibling("drop-point-pattern.svg"))));
+    }
+
+    /** Of names and places of pieces follow the ticks and the layouts by hand of a job. */
+    @Test
+    void piecesAndOperationsHaveTheSameIdentifiers() throws Exception {
+        List<String> said = new ArrayList<>();
+        for (String language : List.of("en", "de")) {
+            ProgramProcess ended = ProgramProcess.run(
+                    folder,
+                    List.of(ProgramProcess.JAVA, "-Duser.language=" + language),
+                    Map.of(),
+                    JobIdentifiers.class);
+            succeeds(ended);
+            said.add(ended.out());
+        }
+        assertThat(said.get(0))
+                .contains("join/glue/body+welt", "finish/snap/handle strap")
+                .isEqualTo(said.get(1));
+    }
+
+    /** Numbers of the paths and circles in an SVG, apart from where it lays the pieces. */
+    private static List<String> lines(String svg) {
+        return Pattern.compile("\\br=\"[^\"]*\"")
+                .matcher(svg)
+                .results()
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    private static void hasSameFiles(Path made, Path expected) throws IOException {
+        assertThat(documentOf(made.resolve("drop-point.wwj")))
+                .isEqualTo(documentOf(expected.resolve("drop-point.wwj")));
+        for (String file : List.of(
                 "drop-point.wwj", "drop-point-pattern.svg", "drop-point-pattern.pdf", "drop-point-pattern.dxf")) {
-            assertThat(there.resolve(made)).hasSameBinaryContentAs(job.resolveSibling(made));
+            assertThat(made.resolve(file)).hasSameBinaryContentAs(expected.resolve(file));
         }
     }
 

@@ -30,6 +30,13 @@ record ProgramProcess(int code, String out, String err) {
      */
     static ProgramProcess run(Path folder, List<String> prefix, Map<String, String> environment, String... args)
             throws IOException, InterruptedException {
+        return run(folder, prefix, environment, Weltwright.class, args);
+    }
+
+    /** Runs another class in the same way. */
+    static ProgramProcess run(
+            Path folder, List<String> prefix, Map<String, String> environment, Class<?> main, String... args)
+            throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         int java = prefix.indexOf(JAVA);
         command.addAll(java < 0 ? List.of() : prefix.subList(0, java));
@@ -37,7 +44,7 @@ record ProgramProcess(int code, String out, String err) {
         // Quick to start: nothing here runs long enough for the second compiler.
         command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(prefix.subList(java + 1, prefix.size()));
-        command.addAll(List.of("-Djava.awt.headless=true", "-cp", classPath(), Weltwright.class.getName()));
+        command.addAll(List.of("-Djava.awt.headless=true", "-cp", classPath(), main.getName()));
         command.addAll(List.of(args));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");

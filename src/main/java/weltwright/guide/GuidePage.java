@@ -14,8 +14,9 @@ import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Node;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
+import weltwright.message.Language;
 
-/** A page of the guide, in the order in which they are read. */
+/** A page of the guide in the current language, in the order in which they are read. */
 public enum GuidePage {
     WAY,
     PHOTO,
@@ -69,7 +70,9 @@ public enum GuidePage {
     }
 
     private String markdown() {
-        String resource = id() + ".md";
+        String inLanguage =
+                Language.current() == Language.ENGLISH ? "" : Language.current().tag() + "/";
+        String resource = inLanguage + id() + ".md";
         try (InputStream in = Objects.requireNonNull(GuidePage.class.getResourceAsStream(resource), resource)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -1,7 +1,6 @@
 package weltwright.job;
 
 import java.util.Locale;
-import weltwright.message.Messages;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.units.LengthField;
 import weltwright.units.LengthUnit;
@@ -13,8 +12,6 @@ import weltwright.units.TextField;
  * eye, wide enough for unusual knives and narrow enough to detect typing errors and wrong units.
  */
 public final class JobFields {
-    private static final Messages TEXTS = Messages.of(JobFields.class);
-
     public static final TextField CUSTOMER = TextField.singleLine("customer", 120);
     public static final TextField KNIFE_NAME = TextField.singleLine("knife", 120);
     /** About eight printed pages. */
@@ -23,87 +20,68 @@ public final class JobFields {
     /** A length as it was typed. */
     static final TextField TYPED = TextField.singleLine("typed length", 80);
 
-    public static final LengthField EDGE_THICKNESS = LengthField.of(TEXTS.text("job-fields.edge-thickness"), 0, 15);
+    public static final LengthField EDGE_THICKNESS = LengthField.of("edge thickness", 0, 15);
     public static final LengthField GRIND_HEIGHT = LengthField.of("height of the grind", 0, 150);
-    public static final LengthField TIP_DROP = LengthField.of(TEXTS.text("job-fields.tip-drop"), 0, 40);
+    public static final LengthField TIP_DROP = LengthField.of("tip drop", 0, 40);
 
-    public static final LengthField BLADE_LENGTH =
-            LengthField.of(TEXTS.text("job-fields.length-of-the-blade"), 10, 1500);
+    public static final LengthField BLADE_LENGTH = LengthField.of("length of the blade", 10, 1500);
     public static final LengthField WIDTH = LengthField.of("width of the knife", 1, 300);
-    public static final LengthField WIDTH_PLACE =
-            LengthField.of(TEXTS.text("job-fields.place-of-the-width-from"), 1, 1500);
+    public static final LengthField WIDTH_PLACE = LengthField.of("place of the width, from the tip", 1, 1500);
 
-    public static final LengthField THICKNESS =
-            LengthField.of(TEXTS.text("job-fields.thickness-of-the-knife"), 0.2, 60);
-    public static final LengthField THICKNESS_PLACE =
-            LengthField.of(TEXTS.text("job-fields.place-of-the-thickness-from"), 0.5, 1500);
+    public static final LengthField THICKNESS = LengthField.of("thickness of the knife", 0.2, 60);
+    public static final LengthField THICKNESS_PLACE = LengthField.of("place of the thickness, from the tip", 0.5, 1500);
 
-    public static final LengthField GUARD_FRONT =
-            LengthField.of(TEXTS.text("job-fields.place-of-the-guard-s"), 1, 1500);
-    public static final LengthField GUARD_BACK =
-            LengthField.of(TEXTS.text("job-fields.place-of-the-guard-s-back-from-the"), 1, 1500);
+    public static final LengthField GUARD_FRONT = LengthField.of("place of the guard's front, from the tip", 1, 1500);
+    public static final LengthField GUARD_BACK = LengthField.of("place of the guard's back, from the tip", 1, 1500);
 
-    public static final LengthField LINE_PITCH =
-            LengthField.of(TEXTS.text("job-fields.distance-of-the-ground-s"), 2, 60);
+    public static final LengthField LINE_PITCH = LengthField.of("distance of the ground's lines", 2, 60);
 
     /** The sheet's bars are 100 mm long at true scale; a printer is not off by a tenth. */
-    public static final LengthField SHEET_BAR_ACROSS =
-            LengthField.of(TEXTS.text("job-fields.bar-across-the-sheet"), 90, 110);
+    public static final LengthField SHEET_BAR_ACROSS = LengthField.of("bar across the sheet", 90, 110);
 
-    public static final LengthField SHEET_BAR_DOWN =
-            LengthField.of(TEXTS.text("job-fields.bar-down-the-sheet"), 90, 110);
+    public static final LengthField SHEET_BAR_DOWN = LengthField.of("bar down the sheet", 90, 110);
 
     public static final LengthField PRINTED_SQUARE_ACROSS = LengthField.of("width of the printed square", 45, 55);
     public static final LengthField PRINTED_SQUARE_DOWN = LengthField.of("height of the printed square", 45, 55);
 
     /** What the 50 mm square measures on a screen, whose pixels may be of any size. */
-    public static final LengthField SCREEN_SQUARE =
-            LengthField.of(TEXTS.text("job-fields.square-on-the-screen"), 20, 150);
+    public static final LengthField SCREEN_SQUARE = LengthField.of("square on the screen", 20, 150);
 
     /** Position of a displayed cross-section. */
-    public static final LengthField STATION = LengthField.of(TEXTS.text("job-fields.place-from-the-throat"), 0, 1500);
+    public static final LengthField STATION = LengthField.of("place, from the throat", 0, 1500);
 
-    public static final LengthField POST = LengthField.of(TEXTS.text("job-fields.diameter-of-the-post"), 0.5, 15);
-    public static final LengthField CAP = LengthField.of(TEXTS.text("job-fields.diameter-of-the-cap"), 1, 40);
-    public static final LengthField GRIP_FROM =
-            LengthField.of(TEXTS.text("job-fields.thinnest-leather-that-it-holds"), 0, 40);
-    public static final LengthField GRIP_TO =
-            LengthField.of(TEXTS.text("job-fields.thickest-leather-that-it-holds"), 0.5, 60);
-    public static final LengthField RING_INSIDE =
-            LengthField.of(TEXTS.text("job-fields.clear-width-of-the-ring"), 5, 100);
-    public static final LengthField RING_WIRE = LengthField.of(TEXTS.text("job-fields.wire-of-the-ring"), 1, 12);
+    public static final LengthField POST = LengthField.of("diameter of the post", 0.5, 15);
+    public static final LengthField CAP = LengthField.of("diameter of the cap", 1, 40);
+    public static final LengthField GRIP_FROM = LengthField.of("thinnest leather that it holds", 0, 40);
+    public static final LengthField GRIP_TO = LengthField.of("thickest leather that it holds", 0.5, 60);
+    public static final LengthField RING_INSIDE = LengthField.of("clear width of the ring", 5, 100);
+    public static final LengthField RING_WIRE = LengthField.of("wire of the ring", 1, 12);
     /** A pixel of a photo from the left or from the top; the greatest is that of the largest photo that is read. */
-    public static final NumberField PHOTO_PLACE =
-            NumberField.of(TEXTS.text("job-fields.place-in-the-photo"), 0, 65_535);
+    public static final NumberField PHOTO_PLACE = NumberField.of("place in the photo", 0, 65_535);
 
-    public static final NumberField FOCAL_35MM =
-            NumberField.of(TEXTS.text("job-fields.focal-length-in-35-mm"), 5, 2000);
+    public static final NumberField FOCAL_35MM = NumberField.of("focal length in 35 mm terms", 5, 2000);
 
     /** The range of {@code SHEET_BAR_ACROSS} and {@code SHEET_BAR_DOWN}. */
-    public static final NumberField SHEET_SCALE =
-            NumberField.of(TEXTS.text("job-fields.scale-of-the-printed-sheet"), 0.9, 1.1);
+    public static final NumberField SHEET_SCALE = NumberField.of("scale of the printed sheet", 0.9, 1.1);
 
-    public static final TextField STOCK_NAME = TextField.singleLine(TEXTS.text("job-fields.name-of-the-leather"), 60);
-    public static final TextField STOCK_KIND = TextField.singleLine(TEXTS.text("job-fields.kind-of-leather"), 60);
-    public static final LengthField STOCK_LENGTH =
-            LengthField.of(TEXTS.text("job-fields.length-of-the-leather"), 20, 5000);
+    public static final TextField STOCK_NAME = TextField.singleLine("name of the leather", 60);
+    public static final TextField STOCK_KIND = TextField.singleLine("kind of leather", 60);
+    public static final LengthField STOCK_LENGTH = LengthField.of("length of the leather", 20, 5000);
     public static final LengthField STOCK_WIDTH = LengthField.of("width of the leather", 20, 5000);
-    public static final LengthField STOCK_THICKNESS =
-            LengthField.ofLeather(TEXTS.text("job-fields.thickness-of-the-leather"), 0.5, 10);
+    public static final LengthField STOCK_THICKNESS = LengthField.ofLeather("thickness of the leather", 0.5, 10);
     public static final NumberField PRICE = NumberField.of("price", 0, 1_000_000);
     public static final LengthField GAP = LengthField.of("gap between pieces", 0, 50);
     public static final LengthField EDGE_GAP = LengthField.of("gap to the edge", 0, 100);
 
     /** More sheaths than any stock holds would only take memory. */
-    public static final NumberField SHEATHS = NumberField.count(TEXTS.text("job-fields.number-of-sheaths"), 1, 200);
+    public static final NumberField SHEATHS = NumberField.count("number of sheaths", 1, 200);
 
     /** Far beyond any stock and pattern. */
-    static final NumberField PLACEMENT = NumberField.of(TEXTS.text("job-fields.place-of-a-piece-on"), -20_000, 20_000);
+    static final NumberField PLACEMENT = NumberField.of("place of a piece on leather", -20_000, 20_000);
 
-    static final NumberField PLACEMENT_TURN = NumberField.of(TEXTS.text("job-fields.turn-of-a-piece-on"), -1000, 1000);
+    static final NumberField PLACEMENT_TURN = NumberField.of("turn of a piece on leather", -1000, 1000);
 
-    public static final NumberField STITCHES_PER_INCH =
-            NumberField.of(TEXTS.text("job-fields.stitches-per-inch"), 2.2, 16);
+    public static final NumberField STITCHES_PER_INCH = NumberField.of("stitches per inch", 2.2, 16);
 
     private JobFields() {}
 
@@ -120,7 +98,7 @@ public final class JobFields {
      */
     public static double readPitchMm(String typed, LengthUnit defaultUnit) {
         String text = typed.strip().toLowerCase(Locale.ROOT);
-        String count = text.replaceFirst("(spi|to the inch)$", "");
+        String count = text.replaceFirst("(spi|to the inch|je zoll)$", "");
         return count.equals(text)
                 ? SpecFields.PITCH.readMm(typed, defaultUnit)
                 : LengthUnit.INCH.inMm() / STITCHES_PER_INCH.read(count);

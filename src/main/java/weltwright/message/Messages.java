@@ -3,6 +3,7 @@ package weltwright.message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.text.Format;
 import java.text.MessageFormat;
 import java.util.ArrayList;
@@ -78,6 +79,13 @@ public final class Messages {
             return "{" + (arguments.size() - 1) + "}";
         });
         MessageFormat format = new MessageFormat(pattern, locale);
+        Format[] byArgument = format.getFormatsByArgumentIndex();
+        for (int i = 0; i < Math.min(byArgument.length, arguments.size()); i++) {
+            if (byArgument[i] == null && arguments.get(i) instanceof Number) {
+                format.setFormatByArgumentIndex(
+                        i, new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(locale)));
+            }
+        }
         for (Format part : format.getFormats()) {
             if (part instanceof DecimalFormat number) {
                 number.setRoundingMode(RoundingMode.HALF_UP);

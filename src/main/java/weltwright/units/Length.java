@@ -2,6 +2,7 @@ package weltwright.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import weltwright.message.Language;
 
 /** Formats a length for display, in mm or inches. Elsewhere in the program a length is a {@code double} in mm. */
 public record Length(double mm) {
@@ -49,6 +50,8 @@ public record Length(double mm) {
     }
 
     private static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        return number.signum() == 0
+                ? "0"
+                : Language.decimal(number.stripTrailingZeros().toPlainString());
     }
 }

@@ -19,7 +19,7 @@ import weltwright.message.Messages;
  *
  * <p>Digits of any script are accepted.
  *
- * @param name in messages, without article: "handle thickness"
+ * @param name in files, the same in each language: "handle thickness"; {@link FieldWords} has its words
  * @param leastMm least accepted value, 0 or more
  * @param greatestMm greatest accepted value
  * @param leather whether it is a thickness of leather, which may be given in ounces
@@ -28,7 +28,7 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
     private static final Messages TEXTS = Messages.of(LengthField.class);
 
     /** Separates the lengths of a list. A comma without a space after it is a decimal comma and separates nothing. */
-    public static final Pattern SEPARATOR = Pattern.compile(";|,\\s|\\band\\b");
+    public static final Pattern SEPARATOR = Pattern.compile(";|,\\s|\\b(?:and|und)\\b");
 
     public LengthField {
         if (!(0 <= leastMm && leastMm <= greatestMm && greatestMm < Double.POSITIVE_INFINITY)) {
@@ -104,7 +104,7 @@ public record LengthField(String name, double leastMm, double greatestMm, boolea
 
     private UserFacingException outOfBounds(String given) {
         return new UserFacingException(
-                TEXTS.text("length-field.the-is-given-as-which", name, given),
+                TEXTS.text("length-field.the-is-given-as-which", FieldWords.of(name), given),
                 TEXTS.text("length-field.give-a-length-from", bounds()));
     }
 }

@@ -28,11 +28,14 @@ final class LengthParser {
             Map.entry("in.", LengthUnit.INCH),
             Map.entry("inch", LengthUnit.INCH),
             Map.entry("inches", LengthUnit.INCH),
+            Map.entry("zoll", LengthUnit.INCH),
             Map.entry("\"", LengthUnit.INCH),
             Map.entry("oz", LengthUnit.OUNCE),
             Map.entry("oz.", LengthUnit.OUNCE),
             Map.entry("ounce", LengthUnit.OUNCE),
-            Map.entry("ounces", LengthUnit.OUNCE));
+            Map.entry("ounces", LengthUnit.OUNCE),
+            Map.entry("unze", LengthUnit.OUNCE),
+            Map.entry("unzen", LengthUnit.OUNCE));
 
     /** The number of digits is bounded and there is no exponent, so that the value cannot overflow. */
     private static final String DECIMAL = "\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}";
@@ -61,11 +64,13 @@ final class LengthParser {
     double mm(LengthUnit defaultUnit) {
         String text = normalized();
         if (text.isEmpty()) {
-            throw new UserFacingException(TEXTS.text("length-parser.the-is-empty", field.name()), example());
+            throw new UserFacingException(
+                    TEXTS.text("length-parser.the-is-empty", FieldWords.of(field.name())), example());
         }
         if (text.startsWith("-")) {
             throw new UserFacingException(
-                    TEXTS.text("length-parser.the-is-given-as-which", field.name(), quoted(typed)), example());
+                    TEXTS.text("length-parser.the-is-given-as-which", FieldWords.of(field.name()), quoted(typed)),
+                    example());
         }
         Matcher split = NUMBER_AND_UNIT.matcher(text);
         if (!split.matches()) {
@@ -79,7 +84,8 @@ final class LengthParser {
         }
         if (unit == LengthUnit.OUNCE && !field.leather()) {
             throw new UserFacingException(
-                    TEXTS.text("length-parser.the-is-given-as-but", field.name(), quoted(typed)), example());
+                    TEXTS.text("length-parser.the-is-given-as-but", FieldWords.of(field.name()), quoted(typed)),
+                    example());
         }
         if (field.leather() && unitName.isEmpty() && number.contains("/")) {
             throw ambiguous(number);
@@ -98,7 +104,10 @@ final class LengthParser {
         double bottom = decimal(fraction.group("bottom"));
         if (bottom == 0) {
             throw new UserFacingException(
-                    TEXTS.text("length-parser.the-is-given-as-which-divides-by-nothing", field.name(), quoted(typed)),
+                    TEXTS.text(
+                            "length-parser.the-is-given-as-which-divides-by-nothing",
+                            FieldWords.of(field.name()),
+                            quoted(typed)),
                     example());
         }
         double whole = fraction.group("whole") == null ? 0 : decimal(fraction.group("whole"));
@@ -135,7 +144,10 @@ final class LengthParser {
             proposals.add(TEXTS.text("length-parser.in", number));
         }
         return new UserFacingException(
-                TEXTS.text("length-parser.the-is-given-as-which-could-be-ounces", field.name(), quoted(typed)),
+                TEXTS.text(
+                        "length-parser.the-is-given-as-which-could-be-ounces",
+                        FieldWords.of(field.name()),
+                        quoted(typed)),
                 proposals.isEmpty()
                         ? example()
                         : TEXTS.text("length-parser.write", String.join(TEXTS.text("length-parser.or"), proposals)));
@@ -168,7 +180,8 @@ final class LengthParser {
 
     private UserFacingException unreadable() {
         return new UserFacingException(
-                TEXTS.text("length-parser.the-cannot-be-read-from", field.name(), quoted(typed)), example());
+                TEXTS.text("length-parser.the-cannot-be-read-from", FieldWords.of(field.name()), quoted(typed)),
+                example());
     }
 
     private String example() {

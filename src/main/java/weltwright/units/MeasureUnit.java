@@ -2,7 +2,7 @@ package weltwright.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
+import weltwright.message.Language;
 import weltwright.message.LengthFormat;
 
 /** The unit in which the user reads lengths, and in which a typed number without a unit is meant. */
@@ -44,7 +44,7 @@ public enum MeasureUnit implements LengthFormat {
     @Override
     public String format(double mm, int decimals) {
         if (this == MILLIMETRE) {
-            return String.format(Locale.ROOT, "%." + decimals + "f mm", mm);
+            return String.format(Language.current().locale(), "%." + decimals + "f mm", mm);
         }
         return switch (decimals) {
             case 0 -> new Length(mm).inSixteenths();
@@ -73,6 +73,8 @@ public enum MeasureUnit implements LengthFormat {
 
     private static String thousandths(double mm) {
         BigDecimal inches = BigDecimal.valueOf(mm / LengthUnit.INCH.inMm()).setScale(3, RoundingMode.HALF_UP);
-        return (inches.signum() == 0 ? "0" : inches.stripTrailingZeros().toPlainString()) + " in";
+        return (inches.signum() == 0
+                        ? "0"
+                        : Language.decimal(inches.stripTrailingZeros().toPlainString())) + " in";
     }
 }

@@ -3,13 +3,14 @@ package weltwright.units;
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
 import weltwright.error.UserFacingException;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 
 /**
  * An input field for a number without a unit, with its name and bounds. A decimal point and a decimal comma are
  * accepted.
  *
- * @param name in messages, without article: "number of welt layers"
+ * @param name in files, the same in each language: "number of welt layers"; {@link FieldWords} has its words
  * @param least least accepted value
  * @param greatest greatest accepted value
  * @param whole whether only integers are accepted
@@ -39,7 +40,8 @@ public record NumberField(String name, double least, double greatest, boolean wh
         String text = DigitNormalizer.ascii(typed).strip();
         if (!PLAIN.matcher(text).matches()) {
             throw new UserFacingException(
-                    TEXTS.text("number-field.the-cannot-be-read-from", name, LengthParser.quoted(typed)), remedy());
+                    TEXTS.text("number-field.the-cannot-be-read-from", FieldWords.of(name), LengthParser.quoted(typed)),
+                    remedy());
         }
         return checked(Double.parseDouble(text.replace(',', '.')), LengthParser.quoted(typed));
     }
@@ -72,7 +74,8 @@ public record NumberField(String name, double least, double greatest, boolean wh
 
     private double checked(double number, String given) {
         if (!(number >= least && number <= greatest) || (whole && number != Math.rint(number))) {
-            throw new UserFacingException(TEXTS.text("number-field.the-is-given-as-which", name, given), remedy());
+            throw new UserFacingException(
+                    TEXTS.text("number-field.the-is-given-as-which", FieldWords.of(name), given), remedy());
         }
         return number;
     }
@@ -84,6 +87,6 @@ public record NumberField(String name, double least, double greatest, boolean wh
     }
 
     private static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return Language.decimal(BigDecimal.valueOf(number).stripTrailingZeros().toPlainString());
     }
 }

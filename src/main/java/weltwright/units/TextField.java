@@ -6,7 +6,7 @@ import weltwright.message.Messages;
 /**
  * An input field for text, with its name and greatest length. The text is printed, so control characters are removed.
  *
- * @param name in messages, without article: "customer"
+ * @param name in files, the same in each language: "customer"; {@link FieldWords} has its words
  * @param longest greatest number of Unicode code points
  * @param multiline whether line breaks and tabs are kept
  */
@@ -33,7 +33,7 @@ public record TextField(String name, int longest, boolean multiline) {
         int length = clean.codePointCount(0, clean.length());
         if (length > longest) {
             throw new UserFacingException(
-                    TEXTS.text("text-field.the-text-for-has-characters", name, length, longest),
+                    TEXTS.text("text-field.the-text-for-has-characters", FieldWords.of(name), length, longest),
                     TEXTS.text("text-field.shorten-it"));
         }
         return clean;

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -64,6 +65,35 @@ class BundlesTest {
                                 text.toString().replace("''", "").replaceAll("'[{}]'", ""))
                         .as(key.toString())
                         .doesNotContain("'"));
+    }
+
+    static Stream<Path> allBundles() throws IOException {
+        return Stream.concat(bundles(), Stream.of(RESOURCES.resolve("weltwright/app/cli/help.properties")));
+    }
+
+    /** So that no word is missing in a language, and none of its sentences drops or invents a value. */
+    @ParameterizedTest
+    @MethodSource("allBundles")
+    void germanSaysTheSame(Path bundle) throws IOException {
+        Properties english = load(bundle);
+        Properties german = load(Path.of(bundle.toString().replace(".properties", "_de.properties")));
+        assertThat(german.stringPropertyNames()).isEqualTo(english.stringPropertyNames());
+        assertThat(german)
+                .allSatisfy((key, text) -> assertThat(values(text.toString()))
+                        .as(key.toString())
+                        .isEqualTo(values(english.get(key).toString())));
+        if (bundle.endsWith(BUNDLE)) {
+            apostrophesAreDoubled(Path.of(bundle.toString().replace(".properties", "_de.properties")));
+        }
+    }
+
+    /** The arguments of a message, with the decimals of lengths, and what the help leaves to be filled in. */
+    private static Set<String> values(String text) {
+        return Pattern.compile("\\{\\d+(?:,length,[0.]+)?|\\$\\{[^}]+\\}|%n|%%")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Set<String> keys(Path bundle) throws IOException {

@@ -1,16 +1,24 @@
 package weltwright.app.cli;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.ResourceBundle;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
+import picocli.CommandLine.UnmatchedArgumentException;
 import weltwright.error.UserFacingException;
 import weltwright.io.DefectLog;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.StockShelf;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.trace.ground.GroundSizeUnknownException;
 
@@ -36,9 +44,14 @@ public final class CommandLineApplication {
     public static final int INTERNAL_ERROR = 70;
     public static final int OUTPUT_ERROR = 74;
 
-    static final String GROUND_OPTION_HINT = TEXTS.text("command-line-application.the-option-for-it-ground");
+    private static final String LANGUAGE_OPTION = "--language";
 
     private CommandLineApplication() {}
+
+    /** Names the option that tells a ground whose size cannot be found. */
+    static String groundOptionHint() {
+        return TEXTS.text("command-line-application.the-option-for-it-ground");
+    }
 
     /**
      * Runs one command.
@@ -61,6 +74,8 @@ public final class CommandLineApplication {
             PhoneLensStore lensStore,
             StockShelf shelf) {
         try {
+            String[] expanded = OptionsFile.expand(args);
+            selectLanguage(expanded);
             CommandLine root = commandLine(terminal, lensStore, shelf);
             int code = root.setExecutionStrategy(parsed -> execute(root, parsed))
                     .setOut(out)
@@ -71,7 +86,7 @@ public final class CommandLineApplication {
                     .setParameterExceptionHandler((e, given) -> reportUsageError(e, err))
                     .setExecutionExceptionHandler((e, command, parsed) -> reportFailure(e, err))
                     .setExpandAtFiles(false)
-                    .execute(OptionsFile.expand(args));
+                    .execute(expanded);
             if (out.checkError() && code == SUCCESS) {
                 err.println(TEXTS.text("command-line-application.it-is-done-but-what"));
                 return OUTPUT_ERROR;
@@ -82,6 +97,21 @@ public final class CommandLineApplication {
         } finally {
             out.flush();
             err.flush();
+        }
+    }
+
+    /** Selects the language that the arguments name, before any word is taken from a bundle. */
+    private static void selectLanguage(String[] args) {
+        for (int i = 0; i < args.length; i++) {
+            String next = i + 1 < args.length ? args[i + 1] : "";
+            if (args[i].startsWith(LANGUAGE_OPTION + "=") || args[i].equals(LANGUAGE_OPTION)) {
+                String tag = args[i].equals(LANGUAGE_OPTION) ? next : args[i].substring(LANGUAGE_OPTION.length() + 1);
+                Language.of(tag)
+                        .orElseThrow(() -> new UserFacingException(
+                                TEXTS.text("command-line-application.no-language", tag),
+                                TEXTS.text("command-line-application.languages")))
+                        .select();
+            }
         }
     }
 
@@ -98,7 +128,10 @@ public final class CommandLineApplication {
                 .addSubcommand(new HardwareCommand())
                 .addSubcommand(new GuideCommand())
                 .addSubcommand(new LicencesCommand());
-        root.setResourceBundle(ResourceBundle.getBundle(CommandLineApplication.class.getPackageName() + ".help"));
+        root.setResourceBundle(ResourceBundle.getBundle(
+                CommandLineApplication.class.getPackageName() + ".help",
+                Language.current().locale(),
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
         return root;
     }
 
@@ -110,7 +143,7 @@ public final class CommandLineApplication {
 
     private static int reportUsageError(ParameterException e, PrintWriter err) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        String message = Objects.requireNonNull(e.getMessage()).strip().replaceAll("\\R+", " ");
+        String message = usageError(e).strip().replaceAll("\\R+", " ");
         err.println(
                 message.endsWith(".")
                         ? TEXTS.text("command-line-application.help-tells-what-can-be", message, command)
@@ -118,11 +151,42 @@ public final class CommandLineApplication {
         return USAGE_ERROR;
     }
 
+    private static String usageError(ParameterException e) {
+        if (e instanceof MissingParameterException missing) {
+            return TEXTS.text(
+                    "command-line-application.missing",
+                    missing.getMissing().stream()
+                            .map(CommandLineApplication::name)
+                            .collect(Collectors.joining(", ")));
+        }
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            return TEXTS.text("command-line-application.unknown", String.join(" ", unmatched.getUnmatched()));
+        }
+        if (e.getArgSpec() == null || e.getValue() == null) {
+            return Objects.requireNonNull(e.getMessage());
+        }
+        Object[] values = e.getArgSpec().typeInfo().isEnum()
+                ? e.getArgSpec().typeInfo().getType().getEnumConstants()
+                : new Object[0];
+        String possible = Stream.of(values)
+                .map(each -> each.toString().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        return TEXTS.text(
+                values.length == 0 ? "command-line-application.value" : "command-line-application.value-of",
+                name(e.getArgSpec()),
+                e.getValue(),
+                possible);
+    }
+
+    private static String name(ArgSpec argument) {
+        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+    }
+
     private static int reportFailure(Throwable e, PrintWriter err) {
         if (e instanceof UserFacingException) {
             err.println(
                     e instanceof GroundSizeUnknownException
-                            ? e.getMessage() + " " + GROUND_OPTION_HINT
+                            ? e.getMessage() + " " + groundOptionHint()
                             : e.getMessage());
             return USER_ERROR;
         }

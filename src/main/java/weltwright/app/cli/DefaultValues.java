@@ -1,5 +1,7 @@
 package weltwright.app.cli;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Locale;
@@ -142,7 +144,10 @@ final class DefaultValues implements IDefaultValueProvider {
         boolean hundredths = Math.abs(100 * mm - Math.rint(100 * mm)) < 1e-9;
         Length length = new Length(mm);
         return hundredths
-                ? length.inMillimetres().replace(" mm", "mm")
+                ? BigDecimal.valueOf(mm)
+                                .setScale(2, RoundingMode.HALF_UP)
+                                .stripTrailingZeros()
+                                .toPlainString() + "mm"
                 : length.inInches().replace(" in", "in");
     }
 

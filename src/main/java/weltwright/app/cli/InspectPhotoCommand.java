@@ -52,7 +52,7 @@ final class InspectPhotoCommand implements Callable<Integer> {
         }
         TextReport.print(assessment, spec.commandLine().getOut());
         if (assessment.question().isPresent()) {
-            spec.commandLine().getOut().println(CommandLineApplication.GROUND_OPTION_HINT);
+            spec.commandLine().getOut().println(CommandLineApplication.groundOptionHint());
         }
         return assessment.question().isPresent() ? CommandLineApplication.USER_ERROR : CommandLineApplication.SUCCESS;
     }

@@ -1,10 +1,13 @@
 package weltwright.app.cli;
 
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import weltwright.message.Messages;
 
@@ -16,6 +19,11 @@ import weltwright.message.Messages;
         synopsisSubcommandLabel = "COMMAND")
 final class RootCommand implements Runnable {
     private static final Messages TEXTS = Messages.of(RootCommand.class);
+
+    /** Read by {@link CommandLineApplication} before all others. */
+    @SuppressWarnings("UnusedVariable")
+    @Option(names = "--language", paramLabel = "en|de", scope = ScopeType.INHERIT, descriptionKey = "language")
+    private @Nullable String language;
 
     @Spec
     private CommandSpec spec;

@@ -25,6 +25,7 @@ import weltwright.job.ShelvedStock;
 import weltwright.job.StockShelf;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.units.Length;
 
@@ -161,7 +162,7 @@ final class StockCommand implements Runnable {
                 item.price()
                         .map(own -> TEXTS.text(
                                 "stock-command.per",
-                                own.amount().toPlainString(),
+                                Language.decimal(own.amount().toPlainString()),
                                 own.per().name().toLowerCase(Locale.ROOT).replace('_', ' ')))
                         .orElse("")));
     }

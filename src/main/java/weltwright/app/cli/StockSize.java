@@ -17,9 +17,8 @@ import weltwright.units.LengthField;
 record StockSize(double lengthMm, double heightMm) {
     private static final Messages TEXTS = Messages.of(StockSize.class);
 
-    private static final LengthField SIDE = LengthField.of(TEXTS.text("stock-size.side-of-the-stock"), 20, 5000);
-    private static final LengthField THICKNESS =
-            LengthField.ofLeather(TEXTS.text("stock-size.thickness-of-the-stock"), 0.5, 10);
+    private static final LengthField SIDE = LengthField.of("side of the stock", 20, 5000);
+    private static final LengthField THICKNESS = LengthField.ofLeather("thickness of the stock", 0.5, 10);
 
     /** Two lengths with a cross between them. */
     private static final Pattern TWO_SIDES = Pattern.compile("(?<first>[^x×*]+)[x×*](?<second>[^x×*]+)");

@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.Map;
 import java.util.TreeMap;
 import weltwright.error.UserFacingException;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 
 /**
@@ -57,13 +58,14 @@ public record PriceList(
         all.forEach((name, amount) -> {
             if (amount.signum() < 0 || amount.compareTo(GREATEST) > 0) {
                 throw new UserFacingException(
-                        TEXTS.text("price-list.the-price-list-gives-for", amount.toPlainString(), name),
+                        TEXTS.text(
+                                "price-list.the-price-list-gives-for", Language.decimal(amount.toPlainString()), name),
                         TEXTS.text("price-list.give-an-amount-of-0"));
             }
         });
         if (marginPercent.compareTo(HUNDRED) >= 0) {
             throw new UserFacingException(
-                    TEXTS.text("price-list.the-price-list-gives-a", marginPercent.toPlainString()),
+                    TEXTS.text("price-list.the-price-list-gives-a", Language.decimal(marginPercent.toPlainString())),
                     TEXTS.text("price-list.give-the-part-of-the"));
         }
     }

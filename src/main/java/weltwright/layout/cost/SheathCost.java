@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Map;
+import weltwright.message.Language;
 
 /**
  * The cost and price of one sheath. Each amount is rounded half up to the currency's smallest unit, so that those shown
@@ -86,7 +87,7 @@ public record SheathCost(
 
     /** An amount as a reader sees it: the currency's code of ISO 4217 and the amount, "EUR 84.50". */
     public String words(BigDecimal amount) {
-        return currency.getCurrencyCode() + " " + amount.toPlainString();
+        return currency.getCurrencyCode() + " " + Language.decimal(amount.toPlainString());
     }
 
     private static BigDecimal percent(BigDecimal percent, BigDecimal of) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,6 +20,7 @@ import weltwright.assembly.SeamTools;
 import weltwright.assembly.WorkPhase;
 import weltwright.geometry.Point;
 import weltwright.layout.cost.SheathCost;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.output.PageFrame;
 import weltwright.output.PageHeading;
@@ -416,6 +416,6 @@ public final class BenchCard {
     }
 
     private static String number(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+        return String.format(Language.current().locale(), format, value);
     }
 }

@@ -84,13 +84,7 @@ public enum LineStyle {
 
     /** The letter that stands at an edge of this style. */
     public String letter() {
-        return switch (this) {
-            case EDGE_BEFORE -> "B";
-            case EDGE_SEWN -> "S";
-            case EDGE_FREE -> "F";
-            case EDGE_UNWORKED -> "N";
-            default -> throw new IllegalStateException(this + " is no edge");
-        };
+        return Messages.of(LineStyle.class).text("line-style.letter." + this);
     }
 
     /** Its class in an SVG. */

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
@@ -13,6 +12,7 @@ import weltwright.assembly.LeatherEdge;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.output.pdf.Label;
 import weltwright.output.pdf.LabelPlacement;
@@ -187,6 +187,6 @@ public record PieceDrawing(Piece piece, List<Stroke> edges, List<Label> labels, 
     }
 
     public static String millimetres(double mm) {
-        return String.format(Locale.ROOT, "%.1f", mm);
+        return String.format(Language.current().locale(), "%.1f", mm);
     }
 }

@@ -45,10 +45,8 @@ public final class SpecValidator {
         spec.depth()
                 .handleMm()
                 .ifPresent(
-                        LengthField.of(
-                                        TEXTS.text("spec-validator.depth-of-the-handle-in"),
-                                        0,
-                                        InsertionDepth.mostMm(knife))::checkedMm);
+                        LengthField.of("depth of the handle in the sheath", 0, InsertionDepth.mostMm(knife))
+                                ::checkedMm);
         SpecFields.BELT_STRAP_WIDTH.checkedMm(spec.belt().strap().widthMm());
         spec.belt().strap().thicknessMm().ifPresent(SpecFields.BELT_STRAP_LEATHER::checkedMm);
         spec.strap().ifPresent(strap -> {
@@ -57,7 +55,7 @@ public final class SpecValidator {
             strap.leather().thicknessMm().ifPresent(SpecFields.STRAP_LEATHER::checkedMm);
         });
         if (spec.drain().diameterMm() != 0 && !spec.drain().eyelet()) {
-            LengthField.of(TEXTS.text("spec-validator.diameter-of-the-drain-hole"), 1, 10)
+            LengthField.of("diameter of the drain hole", 1, 10)
                     .checkedMm(spec.drain().diameterMm());
         }
     }
@@ -66,12 +64,10 @@ public final class SpecValidator {
         SpecFields.SPINE_THICKNESS.checkedMm(knife.spineThicknessMm());
         SpecFields.HANDLE_THICKNESS.checkedMm(knife.handleThicknessMm());
         SpecFields.HANDLE_SQUARENESS.checked(knife.shaping().handleExponent());
-        LengthField.of(TEXTS.text("spec-validator.thickness-of-the-blade-behind"), 0, knife.spineThicknessMm())
+        LengthField.of("thickness of the blade behind the edge", 0, knife.spineThicknessMm())
                 .checkedMm(knife.shaping().edgeThicknessMm());
-        LengthField.of(TEXTS.text("spec-validator.length-of-the-blade"), 25, 600)
-                .checkedMm(knife.bladeLengthMm());
-        LengthField.of(TEXTS.text("spec-validator.length-of-the-handle"), 10, 600)
-                .checkedMm(handleLength(knife));
+        LengthField.of("length of the blade", 25, 600).checkedMm(knife.bladeLengthMm());
+        LengthField.of("length of the handle", 10, 600).checkedMm(handleLength(knife));
         LengthField.of("height of the blade at the heel", 3, 150).checkedMm(heightAtHeel(knife));
         if (knife.shaping().grind().hasHeight()) {
             LengthField.of("height of the grind", 0.5, 150)
@@ -108,7 +104,7 @@ public final class SpecValidator {
         welt.layers().ifPresent(SpecFields.WELT_LAYERS::checked);
         SpecFields.WELT_INNER_MARGIN.checkedMm(welt.innerMarginMm());
         welt.leathersMm().forEach(SpecFields.LEATHER_THICKNESS::checkedMm);
-        NumberField.count(TEXTS.text("spec-validator.number-of-leathers-for-the"), 0, 6)
+        NumberField.count("number of leathers for the welt", 0, 6)
                 .checked(welt.leathersMm().size());
     }
 

@@ -143,8 +143,7 @@ public sealed interface GroundChoice {
      */
     record Rectangle(double widthMm, double heightMm, List<Point> corners) implements GroundChoice {
         /** Range of a side: large enough for a knife, small enough for one photo; chosen by eye. */
-        public static final LengthField SIDE =
-                LengthField.of(TEXTS.text("ground-choice.side-of-the-rectangle"), 40, 2000);
+        public static final LengthField SIDE = LengthField.of("side of the rectangle", 40, 2000);
 
         /** Names of the corners in cyclic order, as in an upright photo that is not turned. */
         public static final List<String> CORNER_NAMES = List.of(
@@ -215,8 +214,8 @@ public sealed interface GroundChoice {
             return new Sheet();
         }
         if (said.startsWith("ruled:")) {
-            return new Ruled(LengthField.of(TEXTS.text("ground-choice.distance-of-the-ground-s"), 2, 60)
-                    .readMm(said.substring("ruled:".length())));
+            return new Ruled(
+                    LengthField.of("distance of the ground's lines", 2, 60).readMm(said.substring("ruled:".length())));
         }
         for (Paper paper : Paper.values()) {
             if (said.equals(paper.words())) {

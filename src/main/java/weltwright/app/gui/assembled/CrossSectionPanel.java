@@ -7,6 +7,7 @@ import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.job.JobFields;
@@ -33,9 +34,9 @@ public final class CrossSectionPanel extends JPanel {
         stationCanvas = new StationCanvas(station, displayUnit);
         canvas = new CrossSectionCanvas(station, displayUnit);
         JPanel row = new JPanel(new WrappedTextLayout("insets 2 12 6 12, gap 8", "[][130!]push[]"));
-        JLabel label = new JLabel(TEXTS.text("cross-section-panel.cut-at-from-the-throat"));
+        JLabel label = MnemonicText.of(TEXTS.text("cross-section-panel.cut-at-from-the-throat"))
+                .label();
         label.setLabelFor(stationField.textField());
-        label.setDisplayedMnemonic('U');
         stationField.textField().setToolTipText(TEXTS.text("cross-section-panel.or-drag-the-line-along"));
         JLabel help = new JLabel(TEXTS.text("cross-section-panel.drag-the-red-line-or"));
         help.setEnabled(false);

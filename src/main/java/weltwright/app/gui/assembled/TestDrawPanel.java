@@ -9,6 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.theme.ToolIcons;
+import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
 import weltwright.fit.DrawCheck;
@@ -31,6 +32,8 @@ public final class TestDrawPanel extends JPanel {
     private final TestDrawModel model = new TestDrawModel();
     private final DisplayUnit displayUnit;
     private final TestDrawCanvas canvas;
+    private static final MnemonicText DRAW = MnemonicText.of(TEXTS.text("test-draw-panel.draw"));
+
     private final JButton playButton = new JButton();
     private final JSlider slider = new JSlider(0, 1, 0);
     private final WrappedText description = new WrappedText(ThemeColors::text);
@@ -43,7 +46,7 @@ public final class TestDrawPanel extends JPanel {
         this.displayUnit = displayUnit;
         canvas = new TestDrawCanvas(model, displayUnit);
         playButton.setName("play");
-        playButton.setMnemonic('Y');
+        playButton.setMnemonic(DRAW.mnemonic());
         playButton.addActionListener(e -> setPlaying(!timer.isRunning()));
         slider.setName("drawn");
         slider.getAccessibleContext().setAccessibleName(TEXTS.text("test-draw-panel.how-far-the-knife-is"));
@@ -94,7 +97,7 @@ public final class TestDrawPanel extends JPanel {
         } else {
             timer.stop();
         }
-        playButton.setText(on ? TEXTS.text("test-draw-panel.hold") : TEXTS.text("test-draw-panel.draw"));
+        playButton.setText(on ? TEXTS.text("test-draw-panel.hold") : DRAW.text());
         playButton.setIcon(ToolIcons.icon(on ? "pause" : "play"));
         playButton.setToolTipText(
                 on ? TEXTS.text("test-draw-panel.stop-here") : TEXTS.text("test-draw-panel.see-the-knife-come-out"));

@@ -1,7 +1,7 @@
 package weltwright.app.gui.drawing;
 
-import java.util.Locale;
 import java.util.stream.DoubleStream;
+import weltwright.message.Language;
 
 /**
  * Round values on an axis from 0 on, in steps of 1, 2 or 5 times a power of ten.
@@ -46,6 +46,6 @@ public record RoundSteps(double step, double greatest) {
     /** Formats a multiple of a step with as many decimals as the step has. */
     public static String format(double value, double step) {
         int decimals = Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return String.format(Language.current().locale(), "%." + decimals + "f", value);
     }
 }

@@ -11,6 +11,7 @@ import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
+import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.TradeTerms;
 
 /**
@@ -22,13 +23,13 @@ public final class CollapsibleSection extends JPanel {
     private final JLabel summary = new JLabel();
     private final FormPanel content;
 
-    CollapsibleSection(String title, char mnemonic, FormPanel content) {
+    CollapsibleSection(MnemonicText title, FormPanel content) {
         super(new MigLayout("insets 0, fillx, hidemode 3, wrap 1, gapy 0", "[grow,fill]"));
         this.content = content;
-        header = new JToggleButton(title, new Arrow());
-        header.setName("fold " + title);
-        header.setMnemonic(mnemonic);
-        header.setToolTipText(TradeTerms.explained(title).orElse(null));
+        header = new JToggleButton(title.text(), new Arrow());
+        header.setName("fold " + title.text());
+        header.setMnemonic(title.mnemonic());
+        header.setToolTipText(TradeTerms.explained(title.text()).orElse(null));
         header.setHorizontalAlignment(SwingConstants.LEADING);
         header.putClientProperty("JButton.buttonType", "borderless");
         header.putClientProperty("FlatLaf.style", "font: bold; margin: 3,2,3,6; toolbar.selectedBackground: null");

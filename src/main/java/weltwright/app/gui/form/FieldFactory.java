@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weltwright.error.UserFacingException;
 import weltwright.job.JobFields;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.sheath.spec.SpecFields;
 import weltwright.units.DigitNormalizer;
@@ -28,15 +29,16 @@ import weltwright.units.TextField;
 
 /** Creates the validated fields of the forms: lengths, numbers, texts and dates. */
 public final class FieldFactory {
-    private static final Messages TEXTS = Messages.of(FieldFactory.class);
+    private static final Messages MESSAGES = Messages.of(FieldFactory.class);
 
-    private static final DateTimeFormatter DISPLAY_FORMAT = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final Locale LOCALE = Language.current() == Language.ENGLISH
+            ? Locale.ENGLISH
+            : Language.current().locale();
+    private static final DateTimeFormatter DISPLAY_FORMAT = DateTimeFormatter.ofPattern(MESSAGES.text("date"), LOCALE);
     private static final List<DateTimeFormatter> INPUT_FORMATS = Stream.of(
-                    "d MMM uuuu", "d MMMM uuuu", "uuuu-M-d", "d.M.uuuu")
+                    MESSAGES.text("date"), "d MMM uuuu", "d MMMM uuuu", "d. MMMM uuuu", "uuuu-M-d", "d.M.uuuu")
             .map(FieldFactory::dateFormat)
             .toList();
-
-    private static final Messages MESSAGES = Messages.of(FieldFactory.class);
 
     private FieldFactory() {}
 
@@ -223,7 +225,7 @@ public final class FieldFactory {
         return new DateTimeFormatterBuilder()
                 .parseCaseInsensitive()
                 .appendPattern(pattern)
-                .toFormatter(Locale.ENGLISH)
+                .toFormatter(LOCALE)
                 .withResolverStyle(ResolverStyle.STRICT);
     }
 
@@ -236,11 +238,13 @@ public final class FieldFactory {
             }
         }
         throw new UserFacingException(
-                TEXTS.text("field-factory.cannot-be-read-as-a", text, name),
-                TEXTS.text("field-factory.write-it-like-or-leave", formatDate(LocalDate.of(2027, 3, 24))));
+                MESSAGES.text("field-factory.cannot-be-read-as-a", text, name),
+                MESSAGES.text("field-factory.write-it-like-or-leave", formatDate(LocalDate.of(2027, 3, 24))));
     }
 
     private static String formatNumber(double number) {
-        return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
+        return number == Math.rint(number)
+                ? Long.toString(Math.round(number))
+                : Language.decimal(Double.toString(number));
     }
 }

@@ -15,6 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingConstants;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.TradeTerms;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
@@ -52,13 +53,12 @@ public class FormPanel extends JPanel implements Scrollable {
     /**
      * Adds a row with a field, and its error text beneath.
      *
-     * @param mnemonic a letter of the label, or 0 for none
+     * @param label see {@link MnemonicText}
      */
-    public final void addRow(String label, char mnemonic, ValidatedField<?> field, String toolTip) {
-        JLabel wrapped = createLabel(label, mnemonic, field.textField(), toolTip);
+    public final void addRow(String label, ValidatedField<?> field, String toolTip) {
         fields.add(field);
         field.onRefusal(() -> refusalListener.run());
-        add(wrapped);
+        add(createLabel(MnemonicText.of(label), field.textField(), toolTip));
         add(field.textField(), "wmin 90");
         add(field.errorText(), "span, growx, wmin 0");
     }
@@ -66,18 +66,16 @@ public class FormPanel extends JPanel implements Scrollable {
     /**
      * Adds a row with any component.
      *
-     * @param mnemonic a letter of the label, or 0 for none
+     * @param label see {@link MnemonicText}
      */
-    public final void addRow(String label, char mnemonic, JComponent component, String toolTip) {
-        add(createLabel(label, mnemonic, component, toolTip));
-        component.getAccessibleContext().setAccessibleName(label);
+    public final void addRow(String label, JComponent component, String toolTip) {
+        add(createLabel(MnemonicText.of(label), component, toolTip));
         add(component, "growx, wmin 0");
     }
 
     /** Adds a choice among pictures under its label, over both columns. */
     public final void addPictures(String label, PictureChoice<?> choice, String toolTip) {
-        add(createLabel(label, (char) 0, choice, toolTip), "span");
-        choice.getAccessibleContext().setAccessibleName(label);
+        add(createLabel(MnemonicText.of(label), choice, toolTip), "span");
         choice.getAccessibleContext().setAccessibleDescription(toolTip);
         add(choice, "span, growx, wmin 0, gapbottom 4");
     }
@@ -134,9 +132,13 @@ public class FormPanel extends JPanel implements Scrollable {
         return unit;
     }
 
-    /** Adds a collapsible section. */
-    public final CollapsibleSection addSection(String title, char mnemonic, FormPanel content) {
-        CollapsibleSection section = new CollapsibleSection(title, mnemonic, content);
+    /**
+     * Adds a collapsible section.
+     *
+     * @param title see {@link MnemonicText}
+     */
+    public final CollapsibleSection addSection(String title, FormPanel content) {
+        CollapsibleSection section = new CollapsibleSection(MnemonicText.of(title), content);
         sections.add(section);
         add(section, "span, growx, wmin 0, gaptop 2");
         return section;
@@ -154,14 +156,12 @@ public class FormPanel extends JPanel implements Scrollable {
         return wrapped;
     }
 
-    private JLabel createLabel(String text, char mnemonic, JComponent component, String toolTip) {
-        JLabel label = new JLabel(text);
+    private JLabel createLabel(MnemonicText text, JComponent component, String toolTip) {
+        JLabel label = text.label();
         labels.put(component, label);
         label.setLabelFor(component);
-        if (mnemonic != 0) {
-            label.setDisplayedMnemonic(mnemonic);
-        }
-        label.setToolTipText(TradeTerms.withTerms(text, toolTip));
+        component.getAccessibleContext().setAccessibleName(text.text());
+        label.setToolTipText(TradeTerms.withTerms(text.text(), toolTip));
         component.setToolTipText(toolTip);
         return label;
     }

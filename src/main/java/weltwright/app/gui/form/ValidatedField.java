@@ -22,6 +22,7 @@ import weltwright.app.gui.widget.RunnableAction;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.error.UserFacingException;
 import weltwright.message.Messages;
+import weltwright.units.FieldWords;
 import weltwright.units.MeasureUnit;
 
 /**
@@ -69,7 +70,7 @@ public final class ValidatedField<T> {
         this.format = format;
         this.value = value;
         textField.setName(name);
-        textField.getAccessibleContext().setAccessibleName(name);
+        textField.getAccessibleContext().setAccessibleName(FieldWords.of(name));
         textField.setText(format.write(value, unit));
         typingUndo.forget();
         committed = textField.getText();

@@ -56,19 +56,14 @@ final class CaliperFields {
     void addTo(FormPanel form) {
         form.addRow(
                 TEXTS.text("caliper-fields.blade-heel-to-tip"),
-                'P',
                 bladeLength,
                 TEXTS.text("caliper-fields.the-outline-is-then-drawn"));
         form.addRow(
                 TEXTS.text("caliper-fields.at-from-the-tip"),
-                'M',
                 widthStation,
                 TEXTS.text("caliper-fields.where-the-width-was-measured"));
         form.addRow(
-                TEXTS.text("caliper-fields.width-there"),
-                'W',
-                width,
-                TEXTS.text("caliper-fields.the-outline-is-then-bent"));
+                TEXTS.text("caliper-fields.width-there"), width, TEXTS.text("caliper-fields.the-outline-is-then-bent"));
         form.addFullWidth(measuresPanel);
         bladeLength.onCommit(this::commitLength);
         width.onCommit(this::commitWidth);

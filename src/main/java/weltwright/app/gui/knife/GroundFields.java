@@ -85,18 +85,12 @@ public final class GroundFields {
         });
         width.onCommit(() -> resize(width));
         height.onCommit(() -> resize(height));
+        form.addRow(TEXTS.text("ground-fields.it-lay-on"), comboBox, TEXTS.text("ground-fields.what-it-lay-on-in"));
+        form.addRow(TEXTS.text("ground-fields.lines-apart"), pitch, TEXTS.text("ground-fields.from-each-line-of-the"));
         form.addRow(
-                TEXTS.text("ground-fields.it-lay-on"), 'N', comboBox, TEXTS.text("ground-fields.what-it-lay-on-in"));
-        form.addRow(
-                TEXTS.text("ground-fields.lines-apart"), 'I', pitch, TEXTS.text("ground-fields.from-each-line-of-the"));
-        form.addRow(
-                TEXTS.text("ground-fields.width-1-to-2"),
-                (char) 0,
-                width,
-                TEXTS.text("ground-fields.of-the-rectangle-from-its"));
+                TEXTS.text("ground-fields.width-1-to-2"), width, TEXTS.text("ground-fields.of-the-rectangle-from-its"));
         form.addRow(
                 TEXTS.text("ground-fields.height-2-to-3"),
-                (char) 0,
                 height,
                 TEXTS.text("ground-fields.of-the-rectangle-from-its-corner-2-to"));
         form.addFullWidth(cornersButton);

@@ -62,7 +62,6 @@ final class KnifeCrossSectionForm extends FormPanel {
                 grind, s -> s.grind().kind(), (s, to) -> s.withGrind(s.grind().with(to)));
         addRow(
                 TEXTS.text("knife-cross-section-form.up-from-the-edge"),
-                (char) 0,
                 height,
                 TEXTS.text("knife-cross-section-form.how-far-up-the-flats"));
         shape.bind(
@@ -71,7 +70,6 @@ final class KnifeCrossSectionForm extends FormPanel {
                 (s, mm) -> s.withGrind(new Grind(s.grind().kind(), mm)));
         addRow(
                 TEXTS.text("knife-cross-section-form.behind-the-edge"),
-                (char) 0,
                 edge,
                 TEXTS.text("knife-cross-section-form.thickness-of-the-blade-just"));
         shape.bind(edge, CrossSectionShape::edgeThicknessMm, CrossSectionShape::withEdgeThicknessMm);

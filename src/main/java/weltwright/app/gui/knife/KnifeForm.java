@@ -13,6 +13,7 @@ import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
@@ -68,37 +69,27 @@ public final class KnifeForm extends FormPanel {
         addHeading(TEXTS.text("knife-form.measured-with-a-caliper"));
         addRow(
                 TEXTS.text("knife-form.handle-thickest"),
-                'D',
                 handle,
                 TEXTS.text("knife-form.greatest-thickness-across-the-flats"));
-        addRow(
-                TEXTS.text("knife-form.spine-by-the-handle"),
-                'S',
-                spine,
-                TEXTS.text("knife-form.thickness-of-the-blade-s"));
+        addRow(TEXTS.text("knife-form.spine-by-the-handle"), spine, TEXTS.text("knife-form.thickness-of-the-blade-s"));
         addText(TEXTS.text("knife-form.the-blade-floats-above-the"));
         KnifeCrossSectionForm crossSectionForm = new KnifeCrossSectionForm(model, thicknessPhoto);
-        CollapsibleSection crossSection = addSection(TEXTS.text("knife-form.cut-across"), 'C', crossSectionForm);
+        CollapsibleSection crossSection = addSection(TEXTS.text("knife-form.cut-across"), crossSectionForm);
         model.subscribe(() ->
                 crossSection.setSummary(crossSectionForm.summary(model.job().shaping())));
         addHeading(TEXTS.text("knife-form.how-it-lay"));
         groundFields = new GroundFields(model, this, showCorners);
-        addRow(TEXTS.text("knife-form.tip-lower-by"), 'T', drop, TEXTS.text("knife-form.how-much-nearer-to-the"));
+        addRow(TEXTS.text("knife-form.tip-lower-by"), drop, TEXTS.text("knife-form.how-much-nearer-to-the"));
         sheetAndLens = new SheetAndLensFields(model, this, groundFields, lensStore);
         addHeading(TEXTS.text("knife-form.what-the-photo-says"));
         addFullWidth(lengthsText);
         sideText.setName("side to look at");
         addFullWidth(sideText);
         addSideButton(
-                confirmSideButton,
-                "this side",
-                'R',
-                TEXTS.text("knife-form.it-is-right-as-drawn"),
-                Silhouette::spineOnLeft);
+                confirmSideButton, "this side", TEXTS.text("knife-form.it-is-right-as-drawn"), Silhouette::spineOnLeft);
         addSideButton(
                 swapSidesButton,
                 "other side",
-                'O',
                 TEXTS.text("knife-form.exchange-edge-and-spine-where"),
                 s -> !s.spineOnLeft());
         guardButton.setName("guard");
@@ -122,10 +113,11 @@ public final class KnifeForm extends FormPanel {
     }
 
     /** @param spineOnLeft returns the side of the spine that a press of the button states */
-    private void addSideButton(
-            AbstractButton button, String name, char mnemonic, String tip, Predicate<Silhouette> spineOnLeft) {
+    private void addSideButton(AbstractButton button, String name, String tip, Predicate<Silhouette> spineOnLeft) {
         button.setName(name);
-        button.setMnemonic(mnemonic);
+        MnemonicText text = MnemonicText.of(button.getText());
+        button.setText(text.text());
+        button.setMnemonic(text.mnemonic());
         button.setToolTipText(tip);
         button.addActionListener(e ->
                 model.job().silhouette().ifPresent(s -> model.change(job -> job.withSpine(spineOnLeft.test(s)))));

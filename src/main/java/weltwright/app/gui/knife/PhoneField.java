@@ -54,8 +54,7 @@ final class PhoneField {
     }
 
     void addTo(FormPanel form) {
-        form.addRow(
-                TEXTS.text("phone-field.phone"), (char) 0, comboBox, TEXTS.text("phone-field.a-phone-whose-lens-was"));
+        form.addRow(TEXTS.text("phone-field.phone"), comboBox, TEXTS.text("phone-field.a-phone-whose-lens-was"));
     }
 
     void update(Job job) {

@@ -38,18 +38,15 @@ public final class SheetAndLensFields {
         this.ground = ground;
         form.addRow(
                 TEXTS.text("sheet-and-lens-fields.bar-across"),
-                'A',
                 barAcross,
                 TEXTS.text("sheet-and-lens-fields.bar-across.tip"));
         form.addRow(
                 TEXTS.text("sheet-and-lens-fields.bar-down"),
-                'B',
                 barDown,
                 TEXTS.text("sheet-and-lens-fields.bar-down.tip"));
         phone = new PhoneField(model, lensStore);
         phone.addTo(form);
-        form.addRow(
-                TEXTS.text("sheet-and-lens-fields.focal"), 'L', focal, TEXTS.text("sheet-and-lens-fields.focal.tip"));
+        form.addRow(TEXTS.text("sheet-and-lens-fields.focal"), focal, TEXTS.text("sheet-and-lens-fields.focal.tip"));
         bind(
                 barAcross,
                 (settings, mm) -> settings.withSheetScale(new PrintScale(

@@ -51,12 +51,10 @@ final class ThicknessFields {
     void addTo(FormPanel form) {
         form.addRow(
                 TEXTS.text("thickness-fields.elsewhere-from-the-tip"),
-                (char) 0,
                 station,
                 TEXTS.text("thickness-fields.where-along-the-knife-you"));
         form.addRow(
                 TEXTS.text("thickness-fields.thick-there"),
-                (char) 0,
                 thickness,
                 TEXTS.text("thickness-fields.across-the-flats-up-to"));
         form.addFullWidth(readingsPanel);

@@ -94,7 +94,7 @@ final class LeatherForm extends FormPanel {
                 new ComboBoxItem<>(OffcutShape.STRAIGHT, messages.text("offcut.straight")),
                 new ComboBoxItem<>(OffcutShape.RECTANGLE, messages.text("offcut.rectangle")),
                 new ComboBoxItem<>(OffcutShape.OUTLINE, messages.text("offcut.outline")));
-        addRow(messages.text("form.offcut"), (char) 0, offcut, messages.text("form.offcut.tip"));
+        addRow(messages.text("form.offcut"), offcut, messages.text("form.offcut.tip"));
         JPanel buttons = new JPanel(new MigLayout("insets 6 0 0 0, fillx, wrap 1, gapy 6, hidemode 3", "[grow,fill]"));
         buttons.add(saveLayout);
         buttons.add(savePages);
@@ -107,7 +107,7 @@ final class LeatherForm extends FormPanel {
         costText = addText("");
         addFullWidth(costTable);
         addFullWidth(saveQuote);
-        CollapsibleSection section = addSection(messages.text("form.prices"), 'Y', new PriceForm(prices));
+        CollapsibleSection section = addSection(messages.text("form.prices"), new PriceForm(prices));
         cost = new DerivedValue<>(costTasks, messages.text("form.counting"), () -> counted, CostInput::cost, state -> {
             known = state.computing() ? known : state.value();
             update();
@@ -136,7 +136,7 @@ final class LeatherForm extends FormPanel {
             count.addItem(new ComboBoxItem<>(OptionalInt.of(n), messages.text("form.count", n)));
         }
         count.setName("sheaths");
-        addRow(messages.text("form.sheaths"), 'S', count, messages.text("form.sheaths.tip"));
+        addRow(messages.text("form.sheaths"), count, messages.text("form.sheaths.tip"));
         plan.bind(count, CuttingPlan::count, CuttingPlan::withCount);
     }
 
@@ -146,16 +146,16 @@ final class LeatherForm extends FormPanel {
                 new ComboBoxItem<>(StretchRule.NEARLY_ALONG, messages.text("turns.nearly_along")),
                 new ComboBoxItem<>(StretchRule.ALONG, messages.text("turns.along")),
                 new ComboBoxItem<>(StretchRule.ANY, messages.text("turns.any")));
-        addRow(messages.text("form.turns"), 'T', turns, messages.text("form.turns.tip"));
+        addRow(messages.text("form.turns"), turns, messages.text("form.turns.tip"));
         plan.bind(turns, CuttingPlan::turns, CuttingPlan::withTurns);
     }
 
     private void addGaps(FormBinding<Spacing> spacing) {
         ValidatedField<Double> gap = FieldFactory.lengthOnCommit(JobFields.GAP, Spacing.USUAL.betweenMm());
-        addRow(messages.text("form.gap"), 'G', gap, messages.text("form.gap.tip"));
+        addRow(messages.text("form.gap"), gap, messages.text("form.gap.tip"));
         spacing.bind(gap, Spacing::betweenMm, (both, mm) -> new Spacing(mm, both.edgeMm()));
         ValidatedField<Double> edge = FieldFactory.lengthOnCommit(JobFields.EDGE_GAP, Spacing.USUAL.edgeMm());
-        addRow(messages.text("form.edge"), 'D', edge, messages.text("form.edge.tip"));
+        addRow(messages.text("form.edge"), edge, messages.text("form.edge.tip"));
         spacing.bind(edge, Spacing::edgeMm, (both, mm) -> new Spacing(both.betweenMm(), mm));
     }
 

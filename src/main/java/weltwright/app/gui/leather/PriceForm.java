@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.swing.JComboBox;
@@ -12,6 +11,7 @@ import weltwright.app.gui.form.ComboBoxItem;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
 import weltwright.app.gui.form.ValidatedField;
+import weltwright.job.JobFields;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.cost.PriceList;
 import weltwright.message.Messages;
@@ -74,10 +74,10 @@ final class PriceForm extends FormPanel {
             BiFunction<PriceList, BigDecimal, PriceList> setter) {
         String label = messages.text("price." + key);
         ValidatedField<Double> field = FieldFactory.number(
-                NumberField.of("price of " + label.toLowerCase(Locale.ROOT), 0, greatest),
+                NumberField.of(JobFields.PRICE.name(), 0, greatest),
                 getter.apply(model.all()).doubleValue());
         field.textField().setName("price " + key);
-        addRow(label, (char) 0, field, messages.text("price." + key + ".tip"));
+        addRow(label, field, messages.text("price." + key + ".tip"));
         field.onCommit(() -> model.change(list -> setter.apply(list, BigDecimal.valueOf(field.value()))));
         model.addListener(() -> field.setValue(getter.apply(model.all()).doubleValue()));
     }
@@ -88,7 +88,7 @@ final class PriceForm extends FormPanel {
             Function<PriceList, T> getter,
             BiFunction<PriceList, T, PriceList> setter) {
         box.setName("price " + key);
-        addRow(messages.text("price." + key), (char) 0, box, messages.text("price." + key + ".tip"));
+        addRow(messages.text("price." + key), box, messages.text("price." + key + ".tip"));
         Runnable update = () -> {
             updating = true;
             ComboBoxItem.select(box, getter.apply(model.all()));

@@ -91,7 +91,7 @@ final class StockEditor {
         }
 
         private void row(String key, ValidatedField<?> field) {
-            form.addRow(messages.text("editor." + key), (char) 0, field, messages.text("editor." + key + ".tip"));
+            form.addRow(messages.text("editor." + key), field, messages.text("editor." + key + ".tip"));
         }
 
         void open() {

@@ -55,11 +55,11 @@ final class StockFields {
         row("thickness", thickness);
         row("kind", kind);
         row("price", price);
-        form.addRow(messages.text("editor.per"), (char) 0, per, messages.text("editor.per.tip"));
+        form.addRow(messages.text("editor.per"), per, messages.text("editor.per.tip"));
     }
 
     private void row(String key, ValidatedField<?> field) {
-        form.addRow(messages.text("editor." + key), (char) 0, field, messages.text("editor." + key + ".tip"));
+        form.addRow(messages.text("editor." + key), field, messages.text("editor." + key + ".tip"));
     }
 
     void onThickness(Runnable listener) {

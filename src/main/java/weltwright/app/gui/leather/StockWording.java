@@ -9,6 +9,7 @@ import weltwright.job.ShelvedStock;
 import weltwright.layout.StockLayout;
 import weltwright.layout.cost.LeatherPrice;
 import weltwright.layout.stock.Stock;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.units.MeasureUnit;
 
@@ -51,7 +52,7 @@ final class StockWording {
     }
 
     private String price(LeatherPrice price) {
-        return price.amount().toPlainString() + " " + per(price.per());
+        return Language.decimal(price.amount().toPlainString()) + " " + per(price.per());
     }
 
     /** What a price buys: "a piece". */

@@ -29,7 +29,7 @@ public final class OrderForm extends FormPanel {
     private final ValidatedField<String> customer = FieldFactory.text(JobFields.CUSTOMER, "");
     private final ValidatedField<String> knife = FieldFactory.text(JobFields.KNIFE_NAME, "");
     private final ValidatedField<Optional<LocalDate>> due =
-            FieldFactory.optionalDate(TEXTS.text("order-form.day-to-be-ready"), Optional.empty());
+            FieldFactory.optionalDate("day to be ready", Optional.empty());
     private final JLabel begun = new JLabel();
     private final JTextArea notes = new JTextArea(9, 10);
     private final transient TypingUndo typingUndo = new TypingUndo(notes);
@@ -39,10 +39,10 @@ public final class OrderForm extends FormPanel {
     public OrderForm(JobModel model) {
         this.model = model;
         addHeading(TEXTS.text("order-form.the-order"));
-        addRow(TEXTS.text("order-form.customer"), 'C', customer, TEXTS.text("order-form.whose-sheath-it-is-to"));
-        addRow(TEXTS.text("order-form.knife"), 'K', knife, TEXTS.text("order-form.what-you-call-the-knife"));
-        addRow(TEXTS.text("order-form.begun"), (char) 0, begun, TEXTS.text("order-form.the-day-this-job-was"));
-        addRow(TEXTS.text("order-form.ready-by"), 'R', due, TEXTS.text("order-form.for-example-24-mar-2027"));
+        addRow(TEXTS.text("order-form.customer"), customer, TEXTS.text("order-form.whose-sheath-it-is-to"));
+        addRow(TEXTS.text("order-form.knife"), knife, TEXTS.text("order-form.what-you-call-the-knife"));
+        addRow(TEXTS.text("order-form.begun"), begun, TEXTS.text("order-form.the-day-this-job-was"));
+        addRow(TEXTS.text("order-form.ready-by"), due, TEXTS.text("order-form.for-example-24-mar-2027"));
         addHeading(TEXTS.text("order-form.notes"));
         notes.setLineWrap(true);
         notes.setWrapStyleWord(true);

@@ -44,13 +44,9 @@ public final class CutterForm extends FormPanel {
         sideUp.addActionListener(e -> commit());
         width.onCommit(this::commit);
         height.onCommit(this::commit);
-        addRow(TEXTS.text("cutter-form.width-of-its-bed"), 'W', width, TEXTS.text("cutter-form.from-left-to-right"));
-        addRow(TEXTS.text("cutter-form.height-of-its-bed"), 'T', height, TEXTS.text("cutter-form.from-front-to-back"));
-        addRow(
-                TEXTS.text("cutter-form.leather-lies-up"),
-                'L',
-                sideUp,
-                TEXTS.text("cutter-form.grain-side-its-flaws-are"));
+        addRow(TEXTS.text("cutter-form.width-of-its-bed"), width, TEXTS.text("cutter-form.from-left-to-right"));
+        addRow(TEXTS.text("cutter-form.height-of-its-bed"), height, TEXTS.text("cutter-form.from-front-to-back"));
+        addRow(TEXTS.text("cutter-form.leather-lies-up"), sideUp, TEXTS.text("cutter-form.grain-side-its-flaws-are"));
         addFullWidth(new JButton(saveSvg));
         addFullWidth(new JButton(saveDxf));
         addText(TEXTS.text("cutter-form.in-mm-true-to-size"));

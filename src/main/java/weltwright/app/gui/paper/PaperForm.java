@@ -57,7 +57,7 @@ public final class PaperForm extends FormPanel {
         size.setName("paper size");
         size.addActionListener(e -> paper.setPaper(ComboBoxItem.selected(size)));
         addHeading(text("form.paper"));
-        addRow(text("form.size"), 'Z', size, text("form.size.tip"));
+        addRow(text("form.size"), size, text("form.size.tip"));
         summary = addText("");
         summary.setName("pages in all");
         JButton save = new JButton(savePdf);
@@ -71,7 +71,7 @@ public final class PaperForm extends FormPanel {
                 paper.setPrinter(ComboBoxItem.selected(printer));
             }
         });
-        addRow(text("form.printer"), 'P', printer, text("form.printer.tip"));
+        addRow(text("form.printer"), printer, text("form.printer.tip"));
         noPrinter = addText("");
         noPrinter.setName("no printer");
         JComboBox<ComboBoxItem<PageChoice>> choice = new JComboBox<>();
@@ -80,7 +80,7 @@ public final class PaperForm extends FormPanel {
         }
         choice.setName("pages to print");
         choice.addActionListener(e -> paper.setChoice(ComboBoxItem.selected(choice)));
-        addRow(text("form.pages"), 'A', choice, text("form.pages.tip"));
+        addRow(text("form.pages"), choice, text("form.pages.tip"));
         this.print = new JButton(print);
         this.print.setName("print pages");
         this.print.setToolTipText(text("form.print.tip"));
@@ -95,13 +95,13 @@ public final class PaperForm extends FormPanel {
 
         addHeading(text("form.true"));
         addText(text("form.true.how"));
-        addRow(text("form.across"), 'S', across, text("form.across.tip"));
-        addRow(text("form.down"), 'B', down, text("form.down.tip"));
+        addRow(text("form.across"), across, text("form.across.tip"));
+        addRow(text("form.down"), down, text("form.down.tip"));
         correction = addText("");
         correction.setName("correction");
         across.onCommit(this::commit);
         down.onCommit(this::commit);
-        CollapsibleSection cutterSection = addSection(text("form.cutter"), 'C', cutter);
+        CollapsibleSection cutterSection = addSection(text("form.cutter"), cutter);
         cutterSection.setSummary(cutter.summary());
         cutter.onChange(() -> cutterSection.setSummary(cutter.summary()));
         addHeading(text("form.before"));

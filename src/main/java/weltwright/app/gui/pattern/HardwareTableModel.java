@@ -2,7 +2,6 @@ package weltwright.app.gui.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.table.AbstractTableModel;
@@ -101,7 +100,7 @@ final class HardwareTableModel extends AbstractTableModel {
         Hardware hardware = row(row);
         return switch (column) {
             case NAME -> hardware.words();
-            case KIND -> hardware.kind().name().toLowerCase(Locale.ROOT);
+            case KIND -> TEXTS.text("hardware-table-model.kind." + hardware.kind());
             default -> hardware instanceof Fastener f ? formatSize(f, column) : formatSize((Ring) hardware, column);
         };
     }
@@ -120,9 +119,15 @@ final class HardwareTableModel extends AbstractTableModel {
         return TypedLength.of(model, typedKey(hardware.name(), column), field, mm);
     }
 
-    /** Returns the key of what was typed in a cell, among all that was typed in the job. */
+    /** Returns the key of what was typed in a cell, among all that was typed in the job; the same in each language. */
     private static String typedKey(String hardware, int column) {
-        return TEXTS.text("hardware-table-model.of", COLUMNS.get(column), hardware);
+        return switch (column) {
+                    case POST -> "Post, or ring inside";
+                    case CAP -> "Cap, or wire";
+                    case FROM -> "Holds from";
+                    default -> "Holds to";
+                }
+                + " of " + hardware;
     }
 
     private String formatSize(Ring ring, int column) {

@@ -53,24 +53,22 @@ final class MakerDefaultsForm extends FormPanel {
         ValidatedField<List<Double>> thread = FieldFactory.threads(defaults.threadsMm());
         ValidatedField<Double> margin = length(SpecFields.STITCH_MARGIN, defaults.marginMm());
         ValidatedField<Double> belt = length(SpecFields.BELT_WIDTH, defaults.beltWidthMm());
-        addField("leather", 'T', leather, SpecFields.LEATHER_THICKNESS.name(), MakerDefaults::withLeathersMm);
-        addField("pitch", 'L', pitch, SpecFields.PITCH.name(), MakerDefaults::withPitchesMm);
-        addField("thread", 'D', thread, SpecFields.THREAD.name(), MakerDefaults::withThreadsMm);
-        addField("margin", 'M', margin, SpecFields.STITCH_MARGIN.name(), MakerDefaults::withMarginMm);
-        addField("belt", 'B', belt, SpecFields.BELT_WIDTH.name(), MakerDefaults::withBeltWidthMm);
+        addField("leather", leather, SpecFields.LEATHER_THICKNESS.name(), MakerDefaults::withLeathersMm);
+        addField("pitch", pitch, SpecFields.PITCH.name(), MakerDefaults::withPitchesMm);
+        addField("thread", thread, SpecFields.THREAD.name(), MakerDefaults::withThreadsMm);
+        addField("margin", margin, SpecFields.STITCH_MARGIN.name(), MakerDefaults::withMarginMm);
+        addField("belt", belt, SpecFields.BELT_WIDTH.name(), MakerDefaults::withBeltWidthMm);
         hardware.setName("preferred hardware");
         hardware.setEditable(false);
-        addRow(MESSAGES.text("hardware"), 'H', hardware, MESSAGES.text("hardware.tip"));
+        addRow(MESSAGES.text("hardware"), hardware, MESSAGES.text("hardware.tip"));
         open = new JButton(new RunnableAction(
                 MESSAGES.text("hardware.open"), MESSAGES.text("hardware.open.tip"), () -> openHardware(dialogs)));
         open.setName("open preferred hardware");
-        open.setMnemonic('F');
         forget = new JButton(new RunnableAction(
                 MESSAGES.text("hardware.forget"),
                 MESSAGES.text("hardware.forget.tip"),
                 () -> change(old -> old.withHardware(Optional.empty()))));
         forget.setName("forget preferred hardware");
-        forget.setMnemonic('J');
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6", "push[][]"));
         buttons.add(forget);
         buttons.add(open);
@@ -99,13 +97,9 @@ final class MakerDefaultsForm extends FormPanel {
 
     /** Adds the row of a field. Its component is named apart from the field of the job for the same measure. */
     private <T> void addField(
-            String key,
-            char mnemonic,
-            ValidatedField<T> field,
-            String typedName,
-            BiFunction<MakerDefaults, T, MakerDefaults> setter) {
+            String key, ValidatedField<T> field, String typedName, BiFunction<MakerDefaults, T, MakerDefaults> setter) {
         field.textField().setName("preferred " + typedName);
-        addRow(MESSAGES.text(key), mnemonic, field, MESSAGES.text(key + ".tip"));
+        addRow(MESSAGES.text(key), field, MESSAGES.text(key + ".tip"));
         field.setValue(field.value(), Optional.ofNullable(defaults.typed().get(typedName)));
         field.onCommit(() -> change(old -> setter.apply(old, field.value()).withTyped(typedName, field.typedText())));
     }

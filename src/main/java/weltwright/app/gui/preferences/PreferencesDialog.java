@@ -62,7 +62,6 @@ public final class PreferencesDialog {
         });
         JButton close = new JButton(new RunnableAction(MESSAGES.text("dialog.close"), "", this::close));
         close.setName("close preferences");
-        close.setMnemonic('C');
         JPanel content = new JPanel(
                 new WrappedTextLayout("insets 12 0 16 0, wrap 1, fillx, gapy 6", "[" + WIDTH + "!,grow,fill]"));
         content.add(program, "wmin 0");

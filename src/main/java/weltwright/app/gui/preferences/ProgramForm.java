@@ -1,5 +1,6 @@
 package weltwright.app.gui.preferences;
 
+import java.util.Optional;
 import java.util.prefs.Preferences;
 import javax.swing.JComboBox;
 import weltwright.app.gui.form.ComboBoxItem;
@@ -10,6 +11,7 @@ import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 import weltwright.output.PaperSize;
 
@@ -39,6 +41,13 @@ final class ProgramForm extends FormPanel {
             unit.setInches(ComboBoxItem.selected(units));
             unitListener.run();
         });
+        JComboBox<ComboBoxItem<Optional<Language>>> language = ComboBoxItem.create(
+                "preferred language", new ComboBoxItem<>(Optional.empty(), MESSAGES.text("language.system")));
+        for (Language each : Language.values()) {
+            language.addItem(new ComboBoxItem<>(Optional.of(each), each.words()));
+        }
+        ComboBoxItem.select(language, LanguagePreference.load(preferences));
+        language.addActionListener(e -> LanguagePreference.store(preferences, ComboBoxItem.selected(language)));
         JComboBox<ComboBoxItem<ThemeChoice>> look = ComboBoxItem.create("preferred look");
         for (ThemeChoice each : ThemeChoice.values()) {
             look.addItem(new ComboBoxItem<>(each, each.label()));
@@ -58,10 +67,12 @@ final class ProgramForm extends FormPanel {
         noPrinter.showText(MESSAGES.text("printer.searching"));
         printer.setEnabled(false);
         addHeading(MESSAGES.text("program"));
-        addRow(MESSAGES.text("unit"), 'S', units, MESSAGES.text("unit.tip"));
-        addRow(MESSAGES.text("look"), 'O', look, MESSAGES.text("look.tip"));
-        addRow(MESSAGES.text("paper"), 'P', paper, MESSAGES.text("paper.tip"));
-        addRow(MESSAGES.text("printer"), 'R', printer, MESSAGES.text("printer.tip"));
+        addRow(MESSAGES.text("unit"), units, MESSAGES.text("unit.tip"));
+        addRow(MESSAGES.text("language"), language, MESSAGES.text("language.tip"));
+        addText(MESSAGES.text("language.tip"));
+        addRow(MESSAGES.text("look"), look, MESSAGES.text("look.tip"));
+        addRow(MESSAGES.text("paper"), paper, MESSAGES.text("paper.tip"));
+        addRow(MESSAGES.text("printer"), printer, MESSAGES.text("printer.tip"));
         addFullWidth(noPrinter);
     }
 

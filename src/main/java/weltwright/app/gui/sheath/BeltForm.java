@@ -54,26 +54,21 @@ final class BeltForm extends FormPanel {
         addPictures(TEXTS.text("belt-form.belt-loop"), style, TEXTS.text("belt-form.what-holds-the-sheath-on"));
         belt.bind(style, BeltAttachment::style, BeltAttachment::withStyle);
         ChoicePictures.install(style, model, drawing, SheathDesign.Input::of, SheathPictures::paintBelt);
-        addRow(TEXTS.text("belt-form.belt-width"), (char) 0, width, TEXTS.text("belt-form.of-the-belt-that-must"));
+        addRow(TEXTS.text("belt-form.belt-width"), width, TEXTS.text("belt-form.of-the-belt-that-must"));
         belt.bind(width, BeltAttachment::beltWidthMm, BeltAttachment::withBeltWidthMm);
-        addRow(TEXTS.text("belt-form.belt-thickness"), (char) 0, thickness, TEXTS.text("belt-form.of-that-belt"));
+        addRow(TEXTS.text("belt-form.belt-thickness"), thickness, TEXTS.text("belt-form.of-that-belt"));
         belt.bind(thickness, BeltAttachment::beltThicknessMm, BeltAttachment::withBeltThicknessMm);
         FormBinding<StrapLeather> strap = belt.nested(BeltAttachment::strap, BeltAttachment::withStrap);
-        addRow(
-                TEXTS.text("belt-form.strap-width"),
-                (char) 0,
-                strapWidth,
-                TEXTS.text("belt-form.of-the-strap-over-the"));
+        addRow(TEXTS.text("belt-form.strap-width"), strapWidth, TEXTS.text("belt-form.of-the-strap-over-the"));
         strap.bind(strapWidth, StrapLeather::widthMm, StrapLeather::withWidthMm);
         addRow(
                 TEXTS.text("belt-form.strap-leather"),
-                (char) 0,
                 strapLeather,
                 TEXTS.text("belt-form.thickness-of-its-leather-empty"));
         strap.bind(strapLeather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
-        addRow(TEXTS.text("belt-form.edge-looks"), (char) 0, edge, TEXTS.text("belt-form.where-the-knife-s-edge"));
+        addRow(TEXTS.text("belt-form.edge-looks"), edge, TEXTS.text("belt-form.where-the-knife-s-edge"));
         carry.bind(edge, CarryPosition::edge, CarryPosition::withEdge);
-        addRow(TEXTS.text("belt-form.leans-by"), (char) 0, tilt, TEXTS.text("belt-form.how-far-the-handle-leans"));
+        addRow(TEXTS.text("belt-form.leans-by"), tilt, TEXTS.text("belt-form.how-far-the-handle-leans"));
         carry.bind(tilt, BeltForm::degrees, (c, to) -> new CarryPosition(c.hand(), c.edge(), Math.toRadians(to)));
         // The tilt of a sheath that hangs from a ring is not fixed.
         model.subscribe(() -> setRowVisible(tilt, belt.current().style() != BeltAttachment.Style.HANGING_RING));

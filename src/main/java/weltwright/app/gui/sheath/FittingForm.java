@@ -29,27 +29,14 @@ final class FittingForm extends FormPanel {
 
     FittingForm(JobModel model, FormBinding<SheathSpec> sheath, FormBinding<Leather> leather) {
         super("2 20 8 0");
-        addRow(
-                TEXTS.text("fitting-form.bulges"),
-                (char) 0,
-                bulge,
-                TEXTS.text("fitting-form.which-panel-goes-round-the"));
+        addRow(TEXTS.text("fitting-form.bulges"), bulge, TEXTS.text("fitting-form.which-panel-goes-round-the"));
         leather.bind(bulge, Leather::bulge, Leather::withBulge);
-        addRow(
-                TEXTS.text("fitting-form.draws-in-by"),
-                (char) 0,
-                shrink,
-                TEXTS.text("fitting-form.by-how-much-the-leather"));
+        addRow(TEXTS.text("fitting-form.draws-in-by"), shrink, TEXTS.text("fitting-form.by-how-much-the-leather"));
         leather.bind(shrink, FittingForm::percent, (l, to) -> l.withFormingShrink(to / 100));
-        addRow(
-                TEXTS.text("fitting-form.gives-by"),
-                (char) 0,
-                give,
-                TEXTS.text("fitting-form.by-how-much-leather-formed"));
+        addRow(TEXTS.text("fitting-form.gives-by"), give, TEXTS.text("fitting-form.by-how-much-leather-formed"));
         leather.bind(give, Leather::giveMm, Leather::withGiveMm);
         addRow(
                 TEXTS.text("fitting-form.neutral-factor-k"),
-                (char) 0,
                 neutral,
                 TEXTS.text("fitting-form.where-bent-leather-keeps-its"));
         leather.bind(neutral, Leather::neutralFactor, Leather::withNeutralFactor);

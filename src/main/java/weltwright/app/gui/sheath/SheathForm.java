@@ -65,21 +65,21 @@ public final class SheathForm extends FormPanel {
         sheath.bind(kind, SheathSpec::kind, SheathSpec::withKind);
         TaskQueue drawing = new TaskQueue(message -> {});
         ChoicePictures.install(kind, model, drawing, SheathDesign.Input::of, SheathPictures::paintKind);
-        addRow(TEXTS.text("sheath-form.drawn-with"), 'D', hand, TEXTS.text("sheath-form.the-hand-that-draws-the"));
+        addRow(TEXTS.text("sheath-form.drawn-with"), hand, TEXTS.text("sheath-form.the-hand-that-draws-the"));
         carry.bind(hand, CarryPosition::hand, CarryPosition::withHand);
-        addRow(TEXTS.text("sheath-form.handle-held"), 'N', depth, TEXTS.text("sheath-form.how-much-of-the-handle"));
+        addRow(TEXTS.text("sheath-form.handle-held"), depth, TEXTS.text("sheath-form.how-much-of-the-handle"));
         sheath.bind(
                 depth,
                 spec -> spec.depth().handleMm(),
                 (spec, mm) -> spec.withDepth(spec.depth().withHandleMm(mm)));
-        addRow(TEXTS.text("sheath-form.guard"), (char) 0, guard, TEXTS.text("sheath-form.a-guard-goes-in-where"));
+        addRow(TEXTS.text("sheath-form.guard"), guard, TEXTS.text("sheath-form.a-guard-goes-in-where"));
         sheath.bind(
                 guard,
                 spec -> spec.depth().guard(),
                 (spec, to) -> spec.withDepth(spec.depth().withGuard(to)));
-        addRow(TEXTS.text("sheath-form.leather"), 'T', thickness, TEXTS.text("sheath-form.its-thickness-such-as-3"));
+        addRow(TEXTS.text("sheath-form.leather"), thickness, TEXTS.text("sheath-form.its-thickness-such-as-3"));
         leather.bind(thickness, Leather::thicknessMm, Leather::withThicknessMm);
-        addRow(TEXTS.text("sheath-form.ease"), 'A', ease, TEXTS.text("sheath-form.air-round-the-knife-so"));
+        addRow(TEXTS.text("sheath-form.ease"), ease, TEXTS.text("sheath-form.air-round-the-knife-so"));
         sheath.bind(ease, SheathSpec::easeMm, SheathSpec::withEaseMm);
         addHeading(TEXTS.text("sheath-form.more-choices"));
         WeltForm welt = new WeltForm(sheath);
@@ -88,12 +88,12 @@ public final class SheathForm extends FormPanel {
         BeltForm belt = new BeltForm(model, sheath, carry, drawing);
         StrapForm strap = new StrapForm(model, sheath, drawing);
         FittingForm fitting = new FittingForm(model, sheath, leather);
-        CollapsibleSection weltSection = addSection(TEXTS.text("sheath-form.welt"), 'W', welt);
-        CollapsibleSection stitchSection = addSection(TEXTS.text("sheath-form.stitches"), 'S', stitches);
-        CollapsibleSection throatSection = addSection(TEXTS.text("sheath-form.throat-and-tip"), 'O', throat);
-        CollapsibleSection beltSection = addSection(TEXTS.text("sheath-form.on-the-belt"), 'L', belt);
-        CollapsibleSection strapSection = addSection(TEXTS.text("sheath-form.strap-round-the-handle"), 'R', strap);
-        CollapsibleSection fittingSection = addSection(TEXTS.text("sheath-form.leather-round-the-knife"), 'K', fitting);
+        CollapsibleSection weltSection = addSection(TEXTS.text("sheath-form.welt"), welt);
+        CollapsibleSection stitchSection = addSection(TEXTS.text("sheath-form.stitches"), stitches);
+        CollapsibleSection throatSection = addSection(TEXTS.text("sheath-form.throat-and-tip"), throat);
+        CollapsibleSection beltSection = addSection(TEXTS.text("sheath-form.on-the-belt"), belt);
+        CollapsibleSection strapSection = addSection(TEXTS.text("sheath-form.strap-round-the-handle"), strap);
+        CollapsibleSection fittingSection = addSection(TEXTS.text("sheath-form.leather-round-the-knife"), fitting);
         model.subscribe(() -> {
             SheathSpec spec = sheath.current();
             boolean guarded = model.job()

@@ -29,28 +29,16 @@ final class StitchForm extends FormPanel {
         pitch.withChoices(() -> maker.get().pitchTexts());
         thread.withChoices(() -> maker.get().threadTexts());
         FormBinding<Stitching> stitching = sheath.nested(SheathSpec::stitching, SheathSpec::withStitching);
-        addRow(
-                TEXTS.text("stitch-form.stitch-length"),
-                (char) 0,
-                pitch,
-                TEXTS.text("stitch-form.from-hole-to-hole-as"));
+        addRow(TEXTS.text("stitch-form.stitch-length"), pitch, TEXTS.text("stitch-form.from-hole-to-hole-as"));
         stitching.bind(pitch, Stitching::pitchMm, Stitching::withPitchMm);
-        addRow(
-                TEXTS.text("stitch-form.from-the-edge"),
-                (char) 0,
-                margin,
-                TEXTS.text("stitch-form.from-the-row-of-stitches"));
+        addRow(TEXTS.text("stitch-form.from-the-edge"), margin, TEXTS.text("stitch-form.from-the-row-of-stitches"));
         stitching.bind(margin, Stitching::marginMm, Stitching::withMarginMm);
         IntStream.rangeClosed((int) SpecFields.BACK_STITCHES.least(), (int) SpecFields.BACK_STITCHES.greatest())
                 .forEach(n -> back.addItem(
                         new ComboBoxItem<>(n, n == 0 ? TEXTS.text("stitch-form.none") : Integer.toString(n))));
-        addRow(
-                TEXTS.text("stitch-form.back-stitches"),
-                (char) 0,
-                back,
-                TEXTS.text("stitch-form.sewn-back-over-at-either"));
+        addRow(TEXTS.text("stitch-form.back-stitches"), back, TEXTS.text("stitch-form.sewn-back-over-at-either"));
         stitching.bind(back, Stitching::backStitches, Stitching::withBackStitches);
-        addRow(TEXTS.text("stitch-form.thread"), (char) 0, thread, TEXTS.text("stitch-form.thread.tip"));
+        addRow(TEXTS.text("stitch-form.thread"), thread, TEXTS.text("stitch-form.thread.tip"));
         stitching.bind(thread, Stitching::threadMm, Stitching::withThreadMm);
     }
 

@@ -53,29 +53,17 @@ final class StrapForm extends FormPanel {
                 (spec, wanted) -> spec.withStrap(wanted ? Optional.of(HandleStrap.USUAL) : Optional.empty()));
         FormBinding<HandleStrap> strap = sheath.nested(
                 spec -> spec.strap().orElse(HandleStrap.USUAL), (spec, s) -> spec.withStrap(Optional.of(s)));
-        addRow(
-                TEXTS.text("strap-form.above-the-throat"),
-                (char) 0,
-                height,
-                TEXTS.text("strap-form.from-the-throat-to-the"));
+        addRow(TEXTS.text("strap-form.above-the-throat"), height, TEXTS.text("strap-form.from-the-throat-to-the"));
         strap.bind(height, HandleStrap::aboveThroatMm, HandleStrap::withAboveThroatMm);
         addPictures(TEXTS.text("strap-form.opens"), opens, TEXTS.text("strap-form.where-its-loose-end-lies"));
         strap.bind(opens, HandleStrap::opens, HandleStrap::withOpens);
         ChoicePictures.install(opens, model, drawing, SheathDesign.Input::of, SheathPictures::paintStrap);
-        addRow(
-                TEXTS.text("strap-form.allowance"),
-                (char) 0,
-                allowance,
-                TEXTS.text("strap-form.how-much-longer-than-leather"));
+        addRow(TEXTS.text("strap-form.allowance"), allowance, TEXTS.text("strap-form.how-much-longer-than-leather"));
         strap.bind(allowance, HandleStrap::allowanceMm, HandleStrap::withAllowanceMm);
         FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::withLeather);
-        addRow(TEXTS.text("strap-form.width"), (char) 0, width, TEXTS.text("strap-form.of-the-strap"));
+        addRow(TEXTS.text("strap-form.width"), width, TEXTS.text("strap-form.of-the-strap"));
         cut.bind(width, StrapLeather::widthMm, StrapLeather::withWidthMm);
-        addRow(
-                TEXTS.text("strap-form.leather"),
-                (char) 0,
-                leather,
-                TEXTS.text("strap-form.thickness-of-its-leather-empty"));
+        addRow(TEXTS.text("strap-form.leather"), leather, TEXTS.text("strap-form.thickness-of-its-leather-empty"));
         cut.bind(leather, StrapLeather::thicknessMm, StrapLeather::withThicknessMm);
         model.subscribe(() -> {
             boolean shown = sheath.current().strap().isPresent();

@@ -43,18 +43,14 @@ final class ThroatForm extends FormPanel {
         addPictures(TEXTS.text("throat-form.throat"), shape, TEXTS.text("throat-form.how-the-open-end-is"));
         throat.bind(shape, Throat::shape, Throat::withShape);
         ChoicePictures.install(shape, model, drawing, SheathDesign.Input::of, SheathPictures::paintThroat);
-        addRow(
-                TEXTS.text("throat-form.depth-of-the-cut"),
-                (char) 0,
-                depth,
-                TEXTS.text("throat-form.how-far-down-the-hollow"));
+        addRow(TEXTS.text("throat-form.depth-of-the-cut"), depth, TEXTS.text("throat-form.how-far-down-the-hollow"));
         throat.bind(depth, Throat::depthMm, Throat::withDepthMm);
         FormBinding<DrainHole> hole = sheath.nested(SheathSpec::drain, SheathSpec::withDrain);
         eyelet.setName("drain eyelet");
         eyelet.setToolTipText(TEXTS.text("throat-form.the-eyelet-is-taken-from"));
-        addRow(TEXTS.text("throat-form.drain-hole"), (char) 0, drain, TEXTS.text("throat-form.width-of-the-hole-at"));
+        addRow(TEXTS.text("throat-form.drain-hole"), drain, TEXTS.text("throat-form.width-of-the-hole-at"));
         hole.bind(drain, DrainHole::diameterMm, DrainHole::withDiameterMm);
-        addRow(TEXTS.text("throat-form.lined"), (char) 0, eyelet, eyelet.getToolTipText());
+        addRow(TEXTS.text("throat-form.lined"), eyelet, eyelet.getToolTipText());
         hole.bind(eyelet, DrainHole::eyelet, DrainHole::withEyelet);
         model.subscribe(() -> {
             setRowVisible(depth, throat.current().shape() != Throat.Shape.STRAIGHT);

@@ -24,7 +24,7 @@ final class WeltForm extends FormPanel {
     private final JComboBox<ComboBoxItem<OptionalInt>> layers = ComboBoxItem.create(
             "welt layers", new ComboBoxItem<>(OptionalInt.empty(), TEXTS.text("welt-form.as-many-as-needed")));
     private final ValidatedField<List<Double>> leathers =
-            FieldFactory.lengthList(TEXTS.text("welt-form.leather-for-the-welt"), SpecFields.LEATHER_THICKNESS);
+            FieldFactory.lengthList("leather for the welt", SpecFields.LEATHER_THICKNESS);
     private final ValidatedField<Double> inner = FieldFactory.length(SpecFields.WELT_INNER_MARGIN, 1);
     private final JCheckBox inTwo = new JCheckBox(TEXTS.text("welt-form.in-two-pieces"));
 
@@ -34,23 +34,15 @@ final class WeltForm extends FormPanel {
         for (int n = 1; n <= MAX_LAYERS_OFFERED; n++) {
             layers.addItem(new ComboBoxItem<>(OptionalInt.of(n), Integer.toString(n)));
         }
-        addRow(TEXTS.text("welt-form.layers"), (char) 0, layers, TEXTS.text("welt-form.as-many-as-needed-make"));
+        addRow(TEXTS.text("welt-form.layers"), layers, TEXTS.text("welt-form.as-many-as-needed-make"));
         welt.bind(layers, WeltSpec::layers, WeltSpec::withLayers);
-        addRow(
-                TEXTS.text("welt-form.leather-for-it"),
-                (char) 0,
-                leathers,
-                TEXTS.text("welt-form.what-you-have-for-it"));
+        addRow(TEXTS.text("welt-form.leather-for-it"), leathers, TEXTS.text("welt-form.what-you-have-for-it"));
         welt.bind(leathers, WeltSpec::leathersMm, WeltSpec::withLeathersMm);
-        addRow(
-                TEXTS.text("welt-form.inside-the-row"),
-                (char) 0,
-                inner,
-                TEXTS.text("welt-form.welt-between-the-knife-and"));
+        addRow(TEXTS.text("welt-form.inside-the-row"), inner, TEXTS.text("welt-form.welt-between-the-knife-and"));
         welt.bind(inner, WeltSpec::innerMarginMm, WeltSpec::withInnerMarginMm);
         inTwo.setName("welt in two");
         inTwo.setToolTipText(TEXTS.text("welt-form.they-meet-end-to-end"));
-        addRow(TEXTS.text("welt-form.cut"), (char) 0, inTwo, inTwo.getToolTipText());
+        addRow(TEXTS.text("welt-form.cut"), inTwo, inTwo.getToolTipText());
         welt.bind(inTwo, WeltSpec::inTwo, WeltSpec::withInTwo);
     }
 

@@ -14,6 +14,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import weltwright.app.gui.leather.LeatherFiles;
 import weltwright.app.gui.model.DisplayUnit;
+import weltwright.app.gui.preferences.LanguagePreference;
 import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.widget.FileDialogs;
 import weltwright.error.UserFacingException;
@@ -25,6 +26,7 @@ import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
 import weltwright.job.RecentJobs;
 import weltwright.job.ShelvedJob;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 
 /** The windows of the program, one for each open job, and what they share. Used on the event thread only. */
@@ -82,6 +84,7 @@ public final class Application {
         System.setProperty("apple.laf.useScreenMenuBar", "true"); // for macOS; ignored elsewhere
         SwingUtilities.invokeLater(() -> {
             Preferences preferences = Preferences.userRoot().node(PREFERENCES);
+            LanguagePreference.load(preferences).ifPresent(Language::select);
             ThemeChoice.load(preferences).theme().install();
             Application application = new Application(
                     preferences,

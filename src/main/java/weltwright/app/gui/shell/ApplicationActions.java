@@ -19,6 +19,7 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.paper.OutputActions;
 import weltwright.app.gui.theme.ThemeChoice;
 import weltwright.app.gui.upload.UploadDialog;
+import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.RunnableAction;
 import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.message.Messages;
@@ -165,15 +166,14 @@ final class ApplicationActions {
                         MESSAGES.text("application-actions.close-the-window"),
                         window::close)
                 .withShortcut(KeyEvent.VK_Q);
-        JMenu sheets = new JMenu(MESSAGES.text("application-actions.save-reference-sheet-2"));
-        sheets.setMnemonic('R');
+        JMenu sheets = menu(MESSAGES.text("application-actions.save-reference-sheet-2"));
         for (ReferenceSheet sheet : ReferenceSheet.values()) {
             sheets.add(new RunnableAction(
                     sheet.pageName() + "…",
                     MESSAGES.text("application-actions.to-lay-the-knife-on"),
                     () -> page.get().output().saveSheet(sheet)));
         }
-        JMenu file = menu(
+        JMenu file = addMenu(
                 MESSAGES.text("application-actions.file"),
                 home,
                 newJob,
@@ -191,14 +191,14 @@ final class ApplicationActions {
                 MESSAGES.text("application-actions.from-four-to-eight-photos"),
                 () -> page.get().lensCalibration().choosePhotos());
         add(file, printSheet, measureLens, null, savePdf, saveSvg, saveDxf, print, null, quit);
-        menu(MESSAGES.text("application-actions.edit"), undo, redo, null, paste, order, null, preferences);
-        JMenu view = menu(MESSAGES.text("application-actions.view"), zoomIn, zoomOut, fit, null);
+        addMenu(MESSAGES.text("application-actions.edit"), undo, redo, null, paste, order, null, preferences);
+        JMenu view = addMenu(MESSAGES.text("application-actions.view"), zoomIn, zoomOut, fit, null);
         addUnitItems(view, displayUnit);
         view.addSeparator();
         addThemeItems(view, kept);
         RunnableAction help = new RunnableAction(MESSAGES.text("help"), MESSAGES.text("help.tip"), window::showHelp)
                 .withKey(KeyEvent.VK_F1);
-        menu(
+        addMenu(
                 MESSAGES.text("application-actions.help"),
                 help,
                 null,
@@ -238,9 +238,16 @@ final class ApplicationActions {
         print.setEnabled(available);
     }
 
-    private JMenu menu(String name, @Nullable RunnableAction... actions) {
-        JMenu menu = new JMenu(name.replace("&", ""));
-        menu.setMnemonic(name.charAt(name.indexOf('&') + 1));
+    /** @param name see {@link MnemonicText} */
+    private static JMenu menu(String name) {
+        MnemonicText text = MnemonicText.of(name);
+        JMenu menu = new JMenu(text.text());
+        menu.setMnemonic(text.mnemonic());
+        return menu;
+    }
+
+    private JMenu addMenu(String name, @Nullable RunnableAction... actions) {
+        JMenu menu = menu(name);
         add(menu, actions);
         menuBar.add(menu);
         return menu;
@@ -260,13 +267,11 @@ final class ApplicationActions {
     private static void addUnitItems(JMenu menu, DisplayUnit displayUnit) {
         ButtonGroup group = new ButtonGroup();
         for (boolean inches : new boolean[] {false, true}) {
-            JRadioButtonMenuItem item = new JRadioButtonMenuItem(
-                    inches
-                            ? MESSAGES.text("application-actions.sizes-in-inches")
-                            : MESSAGES.text("application-actions.sizes-in-mm"),
-                    displayUnit.isInches() == inches);
-            item.setMnemonic(inches ? 'H' : 'M');
-            item.addActionListener(e -> displayUnit.setInches(inches));
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(new RunnableAction(
+                    MESSAGES.text(inches ? "application-actions.sizes-in-inches" : "application-actions.sizes-in-mm"),
+                    "",
+                    () -> displayUnit.setInches(inches)));
+            item.setSelected(displayUnit.isInches() == inches);
             displayUnit.addListener(() -> item.setSelected(displayUnit.isInches() == inches));
             group.add(item);
             menu.add(item);

@@ -116,18 +116,11 @@ record NextStepPrompt(String text, List<NextAction> actions) {
     private static String missing(Job job) {
         boolean handle = job.settings().handleThicknessMm().isEmpty();
         boolean spine = job.settings().spineThicknessMm().isEmpty();
-        String what = handle && spine
-                ? TEXTS.text("next-step-prompt.handle-and-spine-with-a")
-                : (handle
-                        ? TEXTS.text("next-step-prompt.the-handle-with-a-caliper")
-                        : TEXTS.text("next-step-prompt.the-spine-with-a-caliper"));
         return TEXTS.text(
-                "next-step-prompt.measure-waits-for",
-                what,
+                "next-step-prompt.measure." + (handle && spine ? "both" : handle ? "handle" : "spine"),
                 job.silhouette().isEmpty()
                         ? TEXTS.text("next-step-prompt.the-outline")
-                        : TEXTS.text("next-step-prompt.the-pattern"),
-                handle && spine ? "them." : "it.");
+                        : TEXTS.text("next-step-prompt.the-pattern"));
     }
 
     private static String describeWeakPlaces(int left) {

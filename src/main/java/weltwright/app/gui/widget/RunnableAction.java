@@ -10,13 +10,11 @@ import javax.swing.KeyStroke;
 public final class RunnableAction extends AbstractAction {
     private final transient Runnable runnable;
 
-    /** @param name with an ampersand before its mnemonic, if it has one */
+    /** @param name see {@link MnemonicText} */
     public RunnableAction(String name, String toolTip, Runnable runnable) {
-        int ampersand = name.indexOf('&');
-        putValue(NAME, name.replace("&", ""));
-        if (ampersand >= 0) {
-            putValue(MNEMONIC_KEY, (int) Character.toUpperCase(name.charAt(ampersand + 1)));
-        }
+        MnemonicText text = MnemonicText.of(name);
+        putValue(NAME, text.text());
+        putValue(MNEMONIC_KEY, text.mnemonic());
         putValue(SHORT_DESCRIPTION, toolTip);
         this.runnable = runnable;
     }
