@@ -34,12 +34,15 @@ public final class AtomicFile {
 
     private final Path named;
     private final FileKind kind;
+    private final boolean withFolder;
     private final boolean withBackup;
     private final Optional<FileVersion> expected;
 
-    private AtomicFile(Path named, FileKind kind, boolean withBackup, Optional<FileVersion> expected) {
+    private AtomicFile(
+            Path named, FileKind kind, boolean withFolder, boolean withBackup, Optional<FileVersion> expected) {
         this.named = Objects.requireNonNull(named);
         this.kind = Objects.requireNonNull(kind);
+        this.withFolder = withFolder;
         this.withBackup = withBackup;
         this.expected = expected;
     }
@@ -57,17 +60,22 @@ public final class AtomicFile {
      * @param kind of the new content, and of a file that may be replaced
      */
     public static AtomicFile of(Path file, FileKind kind) {
-        return new AtomicFile(file, kind, false, Optional.empty());
+        return new AtomicFile(file, kind, false, false, Optional.empty());
+    }
+
+    /** Makes the folder, where it is missing, when the file is written. */
+    public AtomicFile withFolder() {
+        return new AtomicFile(named, kind, true, withBackup, expected);
     }
 
     /** Keeps the previous content, if it differs, as {@link Backup#of} when the file is written. */
     public AtomicFile withBackup() {
-        return new AtomicFile(named, kind, true, expected);
+        return new AtomicFile(named, kind, withFolder, true, expected);
     }
 
     /** Writes the file only if its content is still that of a version, or if it does not exist any more. */
     public AtomicFile expecting(FileVersion version) {
-        return new AtomicFile(named, kind, withBackup, Optional.of(version));
+        return new AtomicFile(named, kind, withFolder, withBackup, Optional.of(version));
     }
 
     /**
@@ -88,6 +96,9 @@ public final class AtomicFile {
      * @throws UserFacingException for the reasons of {@link #check}, or if writing fails
      */
     public FileVersion write(Content content) {
+        if (withFolder) {
+            makeFolder(folder(named.toAbsolutePath()));
+        }
         Path target = target();
         UnfinishedFiles.removeFrom(folder(target));
         try (TemporaryFile temporary = TemporaryFile.inFolderOf(target)) {
@@ -104,6 +115,17 @@ public final class AtomicFile {
             throw new UserFacingException(
                     TEXTS.text("atomic-file.the-file-could-not-be", named),
                     TEXTS.text("atomic-file.check-that-the-folder-may"),
+                    e);
+        }
+    }
+
+    private static void makeFolder(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UserFacingException(
+                    TEXTS.text("atomic-file.the-folder-cannot-be-made", folder),
+                    TEXTS.text("atomic-file.check-that-you-may-write"),
                     e);
         }
     }

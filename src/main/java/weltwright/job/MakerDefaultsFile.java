@@ -96,18 +96,7 @@ public record MakerDefaultsFile(Path file) {
                 defaults.beltWidthMm(),
                 defaults.hardware().map(HardwareJson::of).orElse(null),
                 new TreeMap<>(defaults.typed()));
-        try {
-            Path folder = file.toAbsolutePath().getParent();
-            if (folder != null) {
-                Files.createDirectories(folder);
-            }
-        } catch (IOException e) {
-            throw new UserFacingException(
-                    TEXTS.text("maker-defaults-file.the-folder-of-cannot-be", file),
-                    TEXTS.text("maker-defaults-file.check-that-you-may-write"),
-                    e);
-        }
-        AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
+        AtomicFile.of(file, KIND).withFolder().write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
     private UserFacingException damaged(@Nullable Exception cause) {

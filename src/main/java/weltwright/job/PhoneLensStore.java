@@ -88,19 +88,11 @@ public record PhoneLensStore(Path folder) {
      * @throws UserFacingException if it cannot be written
      */
     public Path put(CalibratedLens lens) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new UserFacingException(
-                    TEXTS.text("phone-lens-store.the-folder-cannot-be-made", folder),
-                    TEXTS.text("phone-lens-store.check-that-you-may-write"),
-                    e);
-        }
         Path file = folder.resolve(fileName(lens.name()));
         ObjectNode json = JobFile.JSON.createObjectNode().put("format", FORMAT).put("version", VERSION);
         json.setAll((ObjectNode) JobFile.JSON.valueToTree(PhoneLensJson.of(lens)));
         byte[] bytes = (json.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8);
-        AtomicFile.of(file, KIND).write(out -> out.write(bytes));
+        AtomicFile.of(file, KIND).withFolder().write(out -> out.write(bytes));
         return file;
     }
 

@@ -89,18 +89,8 @@ public final class PriceFile {
                 prices.marginPercent(),
                 prices.roundTo(),
                 prices.taxPercent());
-        try {
-            Path folder = file.toAbsolutePath().getParent();
-            if (folder != null) {
-                Files.createDirectories(folder);
-            }
-        } catch (IOException e) {
-            throw new UserFacingException(
-                    TEXTS.text("price-file.the-folder-of-cannot-be", file),
-                    TEXTS.text("price-file.check-that-you-may-write"),
-                    e);
-        }
         AtomicFile.of(file, KIND)
+                .withFolder()
                 .write(out ->
                         out.write(JobFile.JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(document)));
     }

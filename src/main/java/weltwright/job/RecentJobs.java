@@ -81,9 +81,8 @@ public record RecentJobs(Path file) {
 
     private void write(List<Entry> entries) {
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
             byte[] json = JobFile.JSON.writeValueAsBytes(new Document(FORMAT, entries));
-            AtomicFile.of(file, KIND).write(out -> out.write(json));
+            AtomicFile.of(file, KIND).withFolder().write(out -> out.write(json));
         } catch (UserFacingException | IOException e) {
             // The list is then as it was.
         }

@@ -202,15 +202,7 @@ public record StockShelf(Path folder) {
     }
 
     private void write(Path file, StockJson document) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new UserFacingException(
-                    TEXTS.text("stock-shelf.the-folder-cannot-be-made", folder),
-                    TEXTS.text("stock-shelf.check-that-you-may-write-there"),
-                    e);
-        }
-        AtomicFile.of(file, KIND).write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
+        AtomicFile.of(file, KIND).withFolder().write(out -> out.write(JobFile.JSON.writeValueAsBytes(document)));
     }
 
     private static StockJson read(Path file) {
