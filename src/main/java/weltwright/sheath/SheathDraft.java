@@ -344,7 +344,7 @@ final class SheathDraft {
     }
 
     private Mark knifeMark(LeatherDevelopment leather) {
-        return new Mark(belowThroat.map(leather::flat), Mark.Kind.KNIFE, "knife");
+        return new Mark(belowThroat.map(leather::flat), Mark.Kind.KNIFE, TEXTS.text("sheath-draft.knife"));
     }
 
     private Point middleOf(LeatherDevelopment leather) {

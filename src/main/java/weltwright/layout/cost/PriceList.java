@@ -46,15 +46,15 @@ public record PriceList(
     public PriceList {
         hardware = Map.copyOf(hardware);
         Map<String, BigDecimal> all = new TreeMap<>(hardware);
-        all.put("leather", leather.amount());
-        all.put("thread", threadPerMetre);
-        all.put("other hardware", otherHardware);
-        all.put("glue and finish", glueAndFinish);
-        all.put("labour", labourPerHour);
-        all.put("overhead", overheadPercent);
-        all.put("margin", marginPercent);
-        all.put("rounding", roundTo);
-        all.put("tax", taxPercent);
+        all.put(TEXTS.text("price-list.leather"), leather.amount());
+        all.put(TEXTS.text("price-list.thread"), threadPerMetre);
+        all.put(TEXTS.text("price-list.other-hardware"), otherHardware);
+        all.put(TEXTS.text("price-list.glue-and-finish"), glueAndFinish);
+        all.put(TEXTS.text("price-list.labour"), labourPerHour);
+        all.put(TEXTS.text("price-list.overhead"), overheadPercent);
+        all.put(TEXTS.text("price-list.margin"), marginPercent);
+        all.put(TEXTS.text("price-list.rounding"), roundTo);
+        all.put(TEXTS.text("price-list.tax"), taxPercent);
         all.forEach((name, amount) -> {
             if (amount.signum() < 0 || amount.compareTo(GREATEST) > 0) {
                 throw new UserFacingException(

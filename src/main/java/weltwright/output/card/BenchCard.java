@@ -229,8 +229,8 @@ public final class BenchCard {
 
     private CardTable<Piece> pieces() {
         return this.<Piece>table()
-                .text("piece", 0.2, Piece::name)
-                .numeric("cut", 0.06, piece -> String.valueOf(piece.count()))
+                .text(TEXTS.text("bench-card.column.piece"), 0.2, Piece::name)
+                .numeric(TEXTS.text("bench-card.column.cut"), 0.06, piece -> String.valueOf(piece.count()))
                 .numeric(
                         TEXTS.text("bench-card.leather", unit.abbreviation()),
                         0.12,
@@ -277,8 +277,8 @@ public final class BenchCard {
 
     private CardTable<Seam> thread() {
         return this.<Seam>table()
-                .text("seam", 0.17, Seam::name)
-                .numeric("stitches", 0.09, seam -> String.valueOf(seam.stitchCount()))
+                .text(TEXTS.text("bench-card.column.seam"), 0.17, Seam::name)
+                .numeric(TEXTS.text("bench-card.column.stitches"), 0.09, seam -> String.valueOf(seam.stitchCount()))
                 .numeric(TEXTS.text("bench-card.pitch-mm"), 0.1, seam -> number("%.2f", seam.pitchMm()))
                 .numeric(
                         TEXTS.text("bench-card.to-the-inch"),
@@ -293,7 +293,7 @@ public final class BenchCard {
                         0.1,
                         seam -> number("%.1f", new SaddleStitch(seam).metresToCut()))
                 .numeric(TEXTS.text("bench-card.thick-mm"), 0.1, seam -> number("%.1f", new SeamTools(seam).threadMm()))
-                .numeric("needles", 0.09, seam -> "2, " + new SeamTools(seam).needle())
+                .numeric(TEXTS.text("bench-card.column.needles"), 0.09, seam -> "2, " + new SeamTools(seam).needle())
                 .numeric(TEXTS.text("bench-card.awl-mm"), 0.12, seam -> awl(new SeamTools(seam)));
     }
 
@@ -304,8 +304,11 @@ public final class BenchCard {
     private CardTable<HardwareRequirement> hardware() {
         return this.<HardwareRequirement>table()
                 .text(TEXTS.text("bench-card.what-for"), 0.28, HardwareRequirement::name)
-                .numeric("count", 0.1, need -> String.valueOf(need.count()))
-                .text("take", 0.34, need -> need.hardware().words())
+                .numeric(TEXTS.text("bench-card.column.count"), 0.1, need -> String.valueOf(need.count()))
+                .text(
+                        TEXTS.text("bench-card.column.take"),
+                        0.34,
+                        need -> need.hardware().words())
                 .numeric(
                         TEXTS.text("bench-card.punch", unit.abbreviation()),
                         0.14,
@@ -327,7 +330,7 @@ public final class BenchCard {
     private CardTable<LeatherEdge> edges() {
         return this.<LeatherEdge>table()
                 .text(
-                        "edge",
+                        TEXTS.text("bench-card.column.edge"),
                         0.3,
                         edge -> edge.piece() + ": " + edge.name()
                                 + (edge.part().isHalf() ? ", " + edge.part().words() : ""))
@@ -335,8 +338,8 @@ public final class BenchCard {
                         TEXTS.text("bench-card.groove-from-the-edge"),
                         0.24,
                         edge -> treatment(edge, OperationKind.GROOVE))
-                .text("bevel", 0.22, edge -> treatment(edge, OperationKind.BEVEL))
-                .text("burnish", 0.24, edge -> treatment(edge, OperationKind.BURNISH));
+                .text(TEXTS.text("bench-card.column.bevel"), 0.22, edge -> treatment(edge, OperationKind.BEVEL))
+                .text(TEXTS.text("bench-card.column.burnish"), 0.24, edge -> treatment(edge, OperationKind.BURNISH));
     }
 
     /** Stretches of one name and with the same treatments are one row. */
@@ -356,7 +359,7 @@ public final class BenchCard {
                     default -> treatment.size();
                 })
                 .collect(Collectors.joining("; "));
-        return treatments.isEmpty() ? "none" : treatments;
+        return treatments.isEmpty() ? TEXTS.text("bench-card.no-treatment") : treatments;
     }
 
     private String workInAll() {
@@ -369,11 +372,26 @@ public final class BenchCard {
         return this.<Map.Entry<Integer, Operation>>table()
                 .text("", 0.033, step -> "□")
                 .numeric("", 0.043, step -> String.valueOf(step.getKey()))
-                .text("what", 0.424, step -> step.getValue().work())
-                .text("with", 0.175, step -> step.getValue().tool())
-                .text("size", 0.175, step -> step.getValue().size())
-                .numeric("time", 0.075, step -> step.getValue().time().benchWords())
-                .numeric("wait", 0.075, step -> step.getValue().time().waitWords());
+                .text(
+                        TEXTS.text("bench-card.column.what"),
+                        0.424,
+                        step -> step.getValue().work())
+                .text(
+                        TEXTS.text("bench-card.column.with"),
+                        0.175,
+                        step -> step.getValue().tool())
+                .text(
+                        TEXTS.text("bench-card.column.size"),
+                        0.175,
+                        step -> step.getValue().size())
+                .numeric(
+                        TEXTS.text("bench-card.column.time"),
+                        0.075,
+                        step -> step.getValue().time().benchWords())
+                .numeric(
+                        TEXTS.text("bench-card.column.wait"),
+                        0.075,
+                        step -> step.getValue().time().waitWords());
     }
 
     private List<CardRow> stepRows() {

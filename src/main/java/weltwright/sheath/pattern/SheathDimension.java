@@ -19,7 +19,7 @@ public record SheathDimension(Kind kind, double lengthMm) {
         WIDTH(TEXTS.text("sheath-dimension.greatest-width")),
         EDGE_THICKNESS(TEXTS.text("sheath-dimension.thickness-of-the-sewn-edge")),
         WELT_THICKNESS(TEXTS.text("sheath-dimension.thickness-of-the-welt")),
-        LOOP_WIDTH("width of the belt loop"),
+        LOOP_WIDTH(TEXTS.text("sheath-dimension.width-of-the-belt-loop")),
         /** From the throat to the middle of the strap round the handle, where there is one. */
         STRAP_ABOVE_THROAT(TEXTS.text("sheath-dimension.strap-s-middle-above-the"));
 

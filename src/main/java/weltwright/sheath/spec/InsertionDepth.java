@@ -82,7 +82,7 @@ public record InsertionDepth(OptionalDouble handleMm, GuardOpening guard) implem
 
     private static UserFacingException pastGuard(double mostMm) {
         String most = mostMm < 1
-                ? "nothing"
+                ? TEXTS.text("insertion-depth.nothing")
                 : TEXTS.text("insertion-depth.at-most", new Length(Math.floor(mostMm)).inMillimetres());
         return new UserFacingException(
                 TEXTS.text("insertion-depth.so-deep-a-sheath-would"),

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 import weltwright.sheath.pattern.Hole;
 import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Seam;
@@ -16,6 +17,8 @@ import weltwright.sheath.spec.Stitching;
  * of equal length with corresponding segments, so a hole has the same station in both.
  */
 public final class StitchRow {
+    private static final Messages TEXTS = Messages.of(StitchRow.class);
+
     /** Least turn within one stitch for a corner. Chosen by eye. */
     private static final double CORNER_RAD = Math.toRadians(60);
 
@@ -172,10 +175,11 @@ public final class StitchRow {
         sewn.add(on(layer).get(to));
         marks.add(new Mark(Polyline.open(sewn), Mark.Kind.STITCH_ROW, ""));
         if (from == 0) {
-            marks.add(stroke(layer, 0, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "start"));
+            marks.add(stroke(layer, 0, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, TEXTS.text("stitch-row.start")));
         }
         if (to == count() - 1) {
-            marks.add(stroke(layer, count() - 1, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, "stop"));
+            marks.add(stroke(
+                    layer, count() - 1, -NOTCH_MM, NOTCH_MM, Mark.Kind.STITCH_END, TEXTS.text("stitch-row.stop")));
         }
         for (int i : new int[] {count() / 4, 3 * (count() - 1) / 4}) {
             if (i >= from && i <= to) {
