@@ -3,7 +3,6 @@ package weltwright.app.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -53,17 +52,15 @@ final class PhoneCommand implements Runnable {
         }
         Path file = lensStore.put(lens);
         PrintWriter out = spec.commandLine().getOut();
-        out.printf(
-                Locale.ROOT,
-                TEXTS.text(
-                        "phone-command.focal-length-mm-in-35",
-                        lens.name(),
-                        lens.focal35mm(),
-                        196 * lens.errors().focal(),
-                        lens.k1(),
-                        1.96 * lens.errors().k1(),
-                        lens.k2(),
-                        1.96 * lens.errors().k2()));
+        out.println(TEXTS.text(
+                "phone-command.focal-length-mm-in-35",
+                lens.name(),
+                lens.focal35mm(),
+                196 * lens.errors().focal(),
+                lens.k1(),
+                1.96 * lens.errors().k1(),
+                lens.k2(),
+                1.96 * lens.errors().k2()));
         out.println(
                 lens.camera().isPresent()
                         ? TEXTS.text("phone-command.later-photos-that-name-the")
