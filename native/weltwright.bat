@@ -49,13 +49,11 @@ if "%NEWEST%"=="weltwright-%VERSION%.jsa" (
     set "CLASSES=-XX:ArchiveClassesAtExit=%ARCHIVE%"
 )
 
-rem Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
-rem But it begins small and clears up as it goes: what is in use is little.
 if "%~1"=="" (
-    start "Weltwright" "%JAVA%w" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC "%CLASSES%" -Xlog:disable %QUIET% -Djava.library.path= -jar "%JAR%"
+    start "Weltwright" "%JAVA%w" "@%~dp0java.options" "%CLASSES%" -Xlog:disable %QUIET% -Djava.library.path= -jar "%JAR%"
     exit /b 0
 )
-"%JAVA%" -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC "%CLASSES%" -Xlog:disable %QUIET% -Djava.library.path= -jar "%JAR%" %*
+"%JAVA%" "@%~dp0java.options" "%CLASSES%" -Xlog:disable %QUIET% -Djava.library.path= -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :install

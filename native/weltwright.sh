@@ -65,11 +65,7 @@ else
     classes=-Xshare:auto
 fi
 
-# Half of the memory, if need be: a photo of many megapixels is worked on as a whole. (A quarter is Java's own choice.)
-# But it begins small and clears up as it goes: what is in use is little, and left to itself Java would put off clearing
-# until it held several times as much as the photo. What a trace needs for a moment fits into the part for what is new.
-set -- -XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC "$classes" -Xlog:disable $quiet \
-    -Djava.library.path= -jar "$jar" "$@"
+set -- "@$here/java.options" "$classes" -Xlog:disable $quiet -Djava.library.path= -jar "$jar" "$@"
 if [ -z "$unfinished" ]; then
     exec "$java" "$@"
 fi

@@ -6,7 +6,7 @@
 # The result is target/image/weltwright (the folder) and target/image/weltwright_VERSION_ARCH.deb, which installs it
 # in /opt/weltwright, with an entry in the menu, and opens jobs (.wwj) by a double click.
 # Needs a JDK 17 with jlink and jpackage, unzip, zip, binutils, fakeroot, patchelf and libblas3. With a display, the
-# classes that the window loads go into the archive that makes it start faster; .ci/run brings one.
+# classes that window and trace load go into the archive that makes both faster; .ci/run brings one.
 #
 # What is left out of the libraries that the build fetches:
 # - OpenCV's modules but those in $modules, and of its Java classes all but those in $packages. libopencv_java.so is
@@ -82,11 +82,10 @@ find "$work/java/bin" -type f ! -name java -delete
 find "$work/java/lib" -name '*.so' -exec strip --strip-unneeded {} + # symbols that only debuggers read, 4 MB
 
 echo "Image"
-# The options are those of native/weltwright.sh.
 "$jdk/bin/jpackage" --type app-image --name weltwright --app-version "$version" --dest "$out" \
     --vendor "Weltwright" --description "Sheath patterns from a photo of a knife" --icon native/icon/weltwright.png \
     --runtime-image "$work/java" --input "$work/input" --main-jar weltwright.jar \
-    --java-options "-XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC" \
+    --java-options "$(grep -v '^#' native/java.options | xargs)" \
     --java-options "-Dweltwright.natives=\$APPDIR/natives" \
     --java-options "-XX:SharedArchiveFile=\$APPDIR/weltwright.jsa"
 image=$out/weltwright
@@ -97,17 +96,17 @@ install -m 755 native/linux/weltwright "$image/bin/weltwright"
 
 echo "Archive of classes"
 if [[ -n ${DISPLAY:-} ]]; then
-    export XDG_CONFIG_HOME=$work/user XDG_STATE_HOME=$work/user XDG_CACHE_HOME=$work/user
-    JDK_JAVA_OPTIONS= JAVA_TOOL_OPTIONS="-Xshare:off -XX:DumpLoadedClassList=$work/classes.lst" \
-        "$image/bin/weltwright" 2>/dev/null &
+    export XDG_CONFIG_HOME=$work/user XDG_STATE_HOME=$work/user XDG_CACHE_HOME=$work/user JDK_JAVA_OPTIONS=
+    listing="-Xshare:off -XX:DumpLoadedClassList=$work"
+    photo=sample-images/drop-point.jpg
+    JAVA_TOOL_OPTIONS=$listing/window.lst "$image/bin/weltwright" "$photo" 2>/dev/null &
     started=$!
+    JAVA_TOOL_OPTIONS=$listing/trace.lst "$image/bin/weltwright" trace "$photo" -o "$work/trace.json" >/dev/null 2>&1
     sleep 20
     kill "$started"
     wait "$started" || true
-    # Proxies are made at run time, and so are in no archive. Of the 3,900 classes, the 2,300 that are loaded first bring
-    # most of the gain. Processor time to the window, measured on a busy machine: 2.0 to 2.5 s without the archive, 1.6 s
-    # with 2,200 classes (19 MB), 1.5 s with 3,000 (24 MB), 1.4 s with all (31 MB).
-    grep -v -e 'Proxy' -e '^@' "$work/classes.lst" | sed -n '1,2300p' > "$image/lib/app/classes.lst"
+    # What is made of proxies at run time is in no archive, and Java says so of each.
+    cat "$work"/{window,trace}.lst | awk '!seen[$0]++' | grep -v '\$Proxy[0-9]' > "$image/lib/app/classes.lst"
 else
     echo "There is no display: the image starts slower than it could." >&2
 fi

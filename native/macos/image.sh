@@ -26,9 +26,9 @@ mime-type=application/x-weltwright-job
 description=Weltwright job
 icon=native/icon/weltwright.icns
 ASSOCIATION
-# macOS wants a first number of 1 or more; the options are those of native/weltwright.sh.
+# macOS wants a first number of 1 or more.
 "$jdk/bin/jpackage" --type app-image --name Weltwright --app-version 1.0 --vendor Weltwright --dest "$out" \
     --icon native/icon/weltwright.icns --runtime-image "$out/java" --input "$out/input" --main-jar weltwright.jar \
     --file-associations "$out/job.properties" \
-    --java-options "-XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC"
+    --java-options "$(grep -v '^#' native/java.options | xargs)"
 "$jdk/bin/jpackage" --type dmg --name Weltwright --app-image "$out/Weltwright.app" --app-version 1.0 --dest "$out"

@@ -25,11 +25,12 @@ rem With the archive of Java's own classes; it does not depend on where the imag
     --vm=server --compress=2 --strip-java-debug-attributes --no-header-files --no-man-pages --output "%OUT%\java" || exit /b 1
 "%OUT%\java\bin\java" -Xshare:dump -XX:+UseSerialGC >nul || exit /b 1
 
-rem The options are those of native\weltwright.bat.
+set "OPTIONS="
+for /f "usebackq eol=# delims=" %%o in ("native\java.options") do call set "OPTIONS=%%OPTIONS%% %%o"
 set "COMMON=--app-version 0.1.0 --vendor Weltwright --icon native\icon\weltwright.ico"
 "%JAVA_HOME%\bin\jpackage" --type app-image --name Weltwright %COMMON% --dest "%OUT%" ^
     --runtime-image "%OUT%\java" --input "%OUT%\input" --main-jar weltwright.jar ^
-    --java-options "-XX:MaxRAMPercentage=50 -Xms256m -Xmn192m -XX:+UseSerialGC" || exit /b 1
+    --java-options "%OPTIONS%" || exit /b 1
 
 (
     echo extension=wwj

@@ -45,7 +45,9 @@ class LauncherTest {
     @BeforeEach
     void copyLauncher() throws IOException {
         launcher = Files.createDirectory(folder.resolve("native")).resolve("weltwright.sh");
-        Files.copy(Path.of("native", "weltwright.sh"), launcher);
+        for (String file : List.of("weltwright.sh", "java.options")) {
+            Files.copy(Path.of("native", file), launcher.resolveSibling(file));
+        }
         jar = Files.createDirectory(folder.resolve("target")).resolve("weltwright.jar");
         archive = jar.resolveSibling("weltwright-" + System.getProperty("java.version") + ".jsa");
         Manifest manifest = new Manifest();

@@ -27,11 +27,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
+import weltwright.image.format.ImageFormat;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
 import weltwright.io.FileVersion;
@@ -148,7 +150,11 @@ public final class JobFile {
         write(DOCUMENT, JSON.writeValueAsBytes(document), zip);
         JobDocument.PictureEntry picture = document.photo();
         if (picture != null) {
-            write(picture.entry(), job.photo().orElseThrow().bytes(), zip);
+            Photo photo = job.photo().orElseThrow();
+            if (photo.format() == ImageFormat.JPEG) {
+                zip.setLevel(Deflater.NO_COMPRESSION); // it would take most of the time, and save 2 %
+            }
+            write(picture.entry(), photo.bytes(), zip);
         }
         zip.finish();
     }

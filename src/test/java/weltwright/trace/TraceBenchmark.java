@@ -22,8 +22,8 @@ import weltwright.image.Photo;
 /**
  * How long a trace takes, as a multiple of what decoding the same file takes, and how much memory; to be run by hand,
  * for a time is no test. The pictures are scenes of our own enlarged to the sizes that phones give. Each size gets a
- * process of its own, with the memory that the launchers allow; there decoding and tracing take turns, so that both
- * meet the same machine. Memory is the resident set at its highest, as Linux counts it, the virtual machine with it.
+ * process of its own, with the options of the launchers; there decoding and tracing take turns, so that both meet the
+ * same machine. Memory is the resident set at its highest, as Linux counts it, the virtual machine with it.
  */
 public final class TraceBenchmark {
     private static final int WARM_UP = 40;
@@ -73,10 +73,7 @@ public final class TraceBenchmark {
     private static void inItsOwnProcess(String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:MaxRAMPercentage=50",
-                "-Xms256m",
-                "-Xmn192m",
-                "-XX:+UseSerialGC",
+                "@native/java.options",
                 "-classpath",
                 System.getProperty("java.class.path"),
                 TraceBenchmark.class.getName()));

@@ -32,7 +32,7 @@ final class PictureIcon implements Icon {
     @Override
     public void paintIcon(Component component, Graphics graphics, int x, int y) {
         Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         g.drawImage(picture.getImage(), x, y, getIconWidth(), getIconHeight(), null);
         g.dispose();
     }

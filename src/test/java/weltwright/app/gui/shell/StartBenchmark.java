@@ -39,10 +39,12 @@ import weltwright.job.RecentJobs;
  * multiple of what an empty frame of FlatLaf takes, and how long the first trace after that takes; to be run by hand,
  * for a time is no test. The processes take turns, so that all meet the same machine. Each prints its time of the
  * processor, which hardly depends on what else the machine does, and the time of a clock. The program comes from
- * {@code target/weltwright.jar}, with the options of {@code native/weltwright.sh}, and with an archive of classes too
- * where one is there: that launcher makes it when its window is closed. Needs a display and {@code mvn package}.
+ * {@code target/weltwright.jar}, with the options of the launchers, without an archive of classes and with one as the
+ * image brings it. Needs a display and {@code mvn package}.
  */
 public final class StartBenchmark {
+    private static final String JAVA =
+            Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private static final Path JAR = Path.of("target", "weltwright.jar").toAbsolutePath();
 
     /** A photo of 7 megapixels, and thicknesses of handle and spine in mm as the sample has them. */
@@ -81,18 +83,14 @@ public final class StartBenchmark {
     private static void compare() throws IOException, InterruptedException {
         Path user = Files.createTempDirectory("weltwright");
         Map<String, List<Times>> measured = new LinkedHashMap<>();
-        OptionalArchive archive = OptionalArchive.find();
+        List<String> archive = archive(user);
         for (int i = 0; i < ROUNDS; i++) {
             for (String what : List.of("frame", "program", "trace")) {
                 add(measured, what, run(user, List.of(), what));
-                if (archive.exists() && !what.equals("frame")) {
-                    add(measured, what + " with archive", run(user, archive.options(), what));
+                if (!what.equals("frame")) {
+                    add(measured, what + " with archive", run(user, archive, what));
                 }
             }
-        }
-        if (!archive.exists()) {
-            System.out.println(
-                    "There is no archive: start native/weltwright.sh and close the window, for more figures.");
         }
         Times frame = median(measured.get("frame"));
         measured.forEach((what, all) -> {
@@ -111,6 +109,26 @@ public final class StartBenchmark {
         }
     }
 
+    /** Makes an archive of the classes that window and trace load, as the image brings one; returns its options. */
+    private static List<String> archive(Path user) throws IOException, InterruptedException {
+        Path classes = user.resolve("classes.lst");
+        Path archive = user.resolve("weltwright.jsa");
+        run(user, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), "trace");
+        List<String> dump = List.of(
+                JAVA,
+                "-Xshare:dump",
+                "-Xlog:disable",
+                "-XX:+UseSerialGC",
+                "-XX:SharedClassListFile=" + classes,
+                "-XX:SharedArchiveFile=" + archive,
+                "-classpath",
+                JAR.toString());
+        if (new ProcessBuilder(dump).inheritIO().start().waitFor() != 0) {
+            throw new IOException("No archive of classes could be made");
+        }
+        return List.of("-XX:SharedArchiveFile=" + archive, "-Xlog:disable");
+    }
+
     private static void add(Map<String, List<Times>> measured, String what, Times times) {
         measured.computeIfAbsent(what, none -> new ArrayList<>()).add(times);
     }
@@ -119,8 +137,7 @@ public final class StartBenchmark {
     private static Times run(Path user, List<String> options, String what) throws IOException, InterruptedException {
         Path fresh = Files.createTempDirectory(user, "state"); // what one leaves unsaved, the next would read
         List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:MaxRAMPercentage=50", "-Xms256m", "-Xmn192m", "-XX:+UseSerialGC"));
+        command.addAll(List.of(JAVA, "@native/java.options"));
         command.addAll(options);
         command.addAll(List.of(
                 "-Djava.library.path=",
@@ -166,11 +183,13 @@ public final class StartBenchmark {
     }
 
     /**
-     * Opens the photo and traces it at once; the time for typing the thicknesses is left out. OpenCV is there, as in
-     * the program, which loads it beside its window.
+     * Opens the photo and traces it at once; the time for typing the thicknesses is left out. OpenCV and the page of
+     * the job are there, as in the program, which prepares them once its window is at rest.
      */
     private static Times trace() throws InterruptedException, InvocationTargetException {
         OpenCvLibraries.load();
+        EventQueue.invokeAndWait(window::page);
+        Times.whenReady(() -> true);
         Times start = Times.now();
         EventQueue.invokeLater(() -> window.openFile(PHOTO));
         await(() -> window.model().job().photo().isPresent());
@@ -237,21 +256,6 @@ public final class StartBenchmark {
         static Times ofLine(String line) {
             String[] words = line.strip().split(" ");
             return new Times(Double.parseDouble(words[0]), Double.parseDouble(words[1]));
-        }
-    }
-
-    /** The archive of classes that the launcher has made for this Java, if it has. */
-    private record OptionalArchive(Path file) {
-        static OptionalArchive find() {
-            return new OptionalArchive(JAR.resolveSibling("weltwright-" + System.getProperty("java.version") + ".jsa"));
-        }
-
-        boolean exists() {
-            return Files.exists(file);
-        }
-
-        List<String> options() {
-            return List.of("-XX:SharedArchiveFile=" + file, "-Xlog:disable");
         }
     }
 }
