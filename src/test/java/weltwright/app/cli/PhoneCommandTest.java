@@ -1,15 +1,23 @@
 package weltwright.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weltwright.camera.lens.CalibratedLens;
+import weltwright.ground.RenderedGround;
+import weltwright.ground.sheet.ReferenceSheet;
+import weltwright.ground.sheet.RenderedSheet;
 import weltwright.job.JobFile;
 import weltwright.job.PhoneLensStore;
 
@@ -65,6 +73,28 @@ class PhoneCommandTest {
                         .settings()
                         .phone())
                 .contains(lens);
+    }
+
+    /** A lens whose focal length in 35 mm terms follows from that in pixels by the two pictures' diagonals. */
+    @Test
+    void measuresAndStoresALens() throws IOException {
+        List<Object> command = new ArrayList<>(List.of("phone", "--name", "Trial phone"));
+        for (double[] view : new double[][] {{22, 90}, {25, 180}, {24, 45}, {3, 0}}) {
+            RenderedGround scene = new RenderedGround(900, 0.02, view[0], view[1], 380, 0.7, 1);
+            Path photo = folder.resolve("sheet" + view[1] + ".png");
+            Files.write(
+                    photo, scene.photo(new RenderedSheet(ReferenceSheet.A4), 1).bytes());
+            command.add(photo);
+        }
+        String out =
+                CommandLineRun.with(lensStore, command.toArray()).succeeds().out();
+        double focal35mm =
+                900 * CalibratedLens.DIAGONAL_35MM / Math.hypot(RenderedGround.WIDTH_PX, RenderedGround.HEIGHT_PX);
+        CalibratedLens lens = lensStore.named("Trial phone");
+        assertThat(lens.focal35mm()).isCloseTo(focal35mm, within(0.005 * focal35mm));
+        assertThat(out)
+                .contains(String.format(Locale.ROOT, "Trial phone: focal length %.2f mm", lens.focal35mm()))
+                .contains("say --phone \"Trial phone\"", "Written: ");
     }
 
     @Test
