@@ -11,6 +11,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
+import weltwright.message.Messages;
 import weltwright.output.cutter.CutElement.Chain;
 import weltwright.output.cutter.CutElement.Circle;
 import weltwright.output.cutter.CutElement.Text;
@@ -25,7 +26,8 @@ import weltwright.output.cutter.CutElement.Text;
  */
 public final class CutterDxf {
     /** A file whose first section begins soon. */
-    public static final FileKind KIND = FileKind.of("a DXF", "(^|\\n) *0\\r?\\nSECTION\\r?\\n");
+    public static final FileKind KIND =
+            FileKind.of(Messages.of(CutterDxf.class).text("cut-plan.dxf"), "(^|\\n) *0\\r?\\nSECTION\\r?\\n");
 
     private static final String EOL = "\r\n";
     private static final int MILLIMETRES = 4;

@@ -12,6 +12,7 @@ import javax.xml.stream.XMLStreamWriter;
 import weltwright.geometry.Point;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
+import weltwright.message.Messages;
 import weltwright.output.cutter.CutElement.Chain;
 import weltwright.output.cutter.CutElement.Circle;
 import weltwright.output.cutter.CutElement.Text;
@@ -26,7 +27,7 @@ import weltwright.output.cutter.CutElement.Text;
  */
 public final class CutterSvg {
     /** A file that has an svg element. */
-    public static final FileKind KIND = FileKind.of("an SVG", "<svg\\b");
+    public static final FileKind KIND = FileKind.of(Messages.of(CutterSvg.class).text("cut-plan.svg"), "<svg\\b");
 
     private static final String SVG = "http://www.w3.org/2000/svg";
 

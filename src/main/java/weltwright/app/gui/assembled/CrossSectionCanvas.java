@@ -202,19 +202,26 @@ final class CrossSectionCanvas extends DrawingCanvas {
         paintName(
                 g,
                 viewport,
-                "face",
+                TEXTS.text("cross-section-canvas.face"),
                 new Point(knife, SectionDimensions.heightAt(section.face(), knife) + leather / 2),
                 leather);
         paintName(
                 g,
                 viewport,
-                section.rivetCover().isEmpty() ? "back" : TEXTS.text("cross-section-canvas.back-rivet-cover-on-it"),
+                section.rivetCover().isEmpty()
+                        ? TEXTS.text("cross-section-canvas.back")
+                        : TEXTS.text("cross-section-canvas.back-rivet-cover-on-it"),
                 new Point(knife, SectionDimensions.heightAt(section.back(), knife) - leather / 2),
                 leather);
         for (SheathSection.Layer layer : section.welt()) {
             double high = layer.toZ() - layer.fromZ();
             if (layer.fromY() <= stitch && stitch <= layer.toY()) {
-                paintName(g, viewport, "welt", new Point((stitch + layer.toY()) / 2, layer.fromZ() + high / 2), high);
+                paintName(
+                        g,
+                        viewport,
+                        TEXTS.text("cross-section-canvas.welt"),
+                        new Point((stitch + layer.toY()) / 2, layer.fromZ() + high / 2),
+                        high);
             }
         }
         boolean handle = section.knife().part() == CrossSection.Part.HANDLE;
@@ -223,12 +230,13 @@ final class CrossSectionCanvas extends DrawingCanvas {
         paintName(
                 g,
                 viewport,
-                handle ? "handle" : "blade",
+                TEXTS.text(handle ? "cross-section-canvas.handle" : "cross-section-canvas.blade"),
                 middle,
                 section.knife().thicknessMm() / 2);
         Point edge = viewport.toPx(new Point(outer[0], section.face().get(0).y() + leather));
         g.setColor(ThemeColors.secondaryText());
-        g.drawString("edge", (float) edge.x() - g.getFontMetrics().stringWidth("edge") - 8, (float) edge.y() - 7);
+        String name = TEXTS.text("cross-section-canvas.edge");
+        g.drawString(name, (float) edge.x() - g.getFontMetrics().stringWidth(name) - 8, (float) edge.y() - 7);
     }
 
     private static void paintName(Graphics2D g, Viewport viewport, String name, Point middle, double highMm) {

@@ -3,6 +3,7 @@ package weltwright.app.gui.form;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
+import weltwright.message.Language;
 
 /** An item of a combo box: a value and its label. */
 public record ComboBoxItem<T>(T value, String label) {
@@ -39,7 +40,9 @@ public record ComboBoxItem<T>(T value, String label) {
     }
 
     private static String lowerCase(String label) {
-        return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+        return Language.current() == Language.GERMAN // its nouns have capitals
+                ? label
+                : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     }
 
     /** Returns the value of the selected item. */

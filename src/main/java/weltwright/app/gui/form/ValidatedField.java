@@ -241,7 +241,8 @@ public final class ValidatedField<T> {
     private void showExample() {
         textField.putClientProperty(
                 "JTextField.placeholderText",
-                example.map(shown -> "such as " + format.write(shown, unit)).orElse(null));
+                example.map(shown -> MESSAGES.text("field.example", format.write(shown, unit)))
+                        .orElse(null));
     }
 
     private void show(Optional<String> typed) {

@@ -2,7 +2,6 @@ package weltwright.app.gui.model;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
@@ -150,7 +149,7 @@ public final class TaskQueue {
             } catch (UserFacingException e) {
                 SwingUtilities.invokeLater(() -> finish(() -> fail(e.getMessage())));
             } catch (Throwable e) {
-                String message = defectMessage(task.title().toLowerCase(Locale.ROOT), e);
+                String message = defectMessage(task.title(), e);
                 SwingUtilities.invokeLater(() -> finish(() -> fail(message)));
             }
         }

@@ -216,9 +216,10 @@ final class OutlinePainter {
     void paintLegend(int rulerPx, String accuracy) {
         double y = height - g.getFontMetrics().getHeight() - 14.0;
         double x = rulerPx + LEGEND_AWAY_PX;
-        x = AnnotationPainter.paintLabel(g, "edge", x, y, ThemeColors.edgeOverlay()) + 6;
-        x = AnnotationPainter.paintLabel(g, "spine", x, y, ThemeColors.spineOverlay()) + 6;
-        x = AnnotationPainter.paintLabel(g, "handle", x, y, ThemeColors.handleOverlay()) + 18;
+        x = AnnotationPainter.paintLabel(g, TEXTS.text("outline-painter.edge"), x, y, ThemeColors.edgeOverlay()) + 6;
+        x = AnnotationPainter.paintLabel(g, TEXTS.text("outline-painter.spine"), x, y, ThemeColors.spineOverlay()) + 6;
+        x = AnnotationPainter.paintLabel(g, TEXTS.text("outline-painter.handle"), x, y, ThemeColors.handleOverlay())
+                + 18;
         if (!accuracy.isEmpty()) {
             AnnotationPainter.paintLabel(g, accuracy, x, y);
         }

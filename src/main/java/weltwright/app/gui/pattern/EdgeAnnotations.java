@@ -11,6 +11,7 @@ import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.LeatherEdge;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.message.Messages;
 import weltwright.output.print.EdgeStateLine;
 import weltwright.output.print.LineStyle;
 import weltwright.sheath.pattern.Piece;
@@ -23,6 +24,7 @@ import weltwright.sheath.pattern.Piece;
  * @param edges all edges of the piece
  */
 record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge> edges) {
+    private static final Messages TEXTS = Messages.of(EdgeAnnotations.class);
 
     record Line(LineStyle style, Path2D path) {}
 
@@ -74,7 +76,7 @@ record EdgeAnnotations(List<Line> lines, List<Letter> letters, List<LeatherEdge>
                 .map(t -> String.format(
                         Locale.ROOT,
                         "%s, %s: %s %s",
-                        t.step().name().toLowerCase(Locale.ROOT),
+                        TEXTS.text("edge-annotations.step." + t.step()),
                         t.side().words(),
                         t.tool(),
                         t.size()))

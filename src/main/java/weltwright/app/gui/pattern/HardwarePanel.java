@@ -3,7 +3,6 @@ package weltwright.app.gui.pattern;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
@@ -128,10 +127,7 @@ final class HardwarePanel extends JPanel {
     private JPanel buttonRow(TaskQueue tasks, FileDialogs dialogs) {
         JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, wrap 5", ""));
         for (Hardware.Kind kind : Hardware.Kind.values()) {
-            String text = (kind == Hardware.Kind.EYELET
-                            ? TEXTS.text("hardware-panel.add-an")
-                            : TEXTS.text("hardware-panel.add-a"))
-                    + kind.name().toLowerCase(Locale.ROOT);
+            String text = TEXTS.text("hardware-panel.add." + kind);
             addButton(buttons, new JButton(text), () -> selectRow(stockModel.add(kind)));
         }
         addButton(buttons, raiseButton, () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));

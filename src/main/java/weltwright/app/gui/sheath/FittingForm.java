@@ -51,7 +51,10 @@ final class FittingForm extends FormPanel {
                         "fitting-form.formed-wet-draws-in-by",
                         shrink.textField().getText());
         boolean flat = spec.kind() != SheathKind.FOLDED && leather.bulge() == Leather.Bulge.FACE;
-        return formed + (flat ? TEXTS.text("fitting-form.flat-back") : "") + ", K " + leather.neutralFactor();
+        return TEXTS.text(
+                "fitting-form.summary",
+                formed + (flat ? TEXTS.text("fitting-form.flat-back") : ""),
+                leather.neutralFactor());
     }
 
     private static double percent(Leather leather) {

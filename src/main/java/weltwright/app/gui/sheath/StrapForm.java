@@ -78,6 +78,6 @@ final class StrapForm extends FormPanel {
                         "strap-form.above-the-throat-opens",
                         unit().format(s.aboveThroatMm()),
                         opens.lowerCaseLabelOf(s.opens())))
-                .orElse("none");
+                .orElse(TEXTS.text("strap-form.none"));
     }
 }

@@ -177,7 +177,7 @@ public final class MainWindow {
         String place = Arrays.stream(defect.getStackTrace()).limit(1).toList()
                 + defect.getClass().getName();
         if (reportedDefects.add(place)) {
-            String message = TaskQueue.defectMessage("showing the window", defect);
+            String message = TaskQueue.defectMessage(TEXTS.text("main-window.showing"), defect);
             SwingUtilities.invokeLater(() -> toasts.showError(message));
         }
     }

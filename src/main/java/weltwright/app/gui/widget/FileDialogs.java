@@ -160,8 +160,8 @@ public final class FileDialogs {
         Object[] answers = {TEXTS.text("file-dialogs.replace-it"), TEXTS.text("file-dialogs.choose-another-name")};
         return JOptionPane.showOptionDialog(
                         parent,
-                        "There is a file " + file.getFileName() + " already.",
-                        "Replace the file?",
+                        TEXTS.text("file-dialogs.there-is-a-file", file.getFileName()),
+                        TEXTS.text("file-dialogs.replace-the-file"),
                         JOptionPane.DEFAULT_OPTION,
                         JOptionPane.QUESTION_MESSAGE,
                         null,

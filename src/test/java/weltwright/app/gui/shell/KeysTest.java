@@ -112,7 +112,7 @@ class KeysTest extends MainWindowTestBase {
     }
 
     /** Collects the mnemonics of what is visible, and of what a collapsed section would show. */
-    private static void collect(Component component, List<String> keys) {
+    static void collect(Component component, List<String> keys) {
         if (!component.isVisible() && !(component.getParent() instanceof CollapsibleSection)) {
             return;
         }
