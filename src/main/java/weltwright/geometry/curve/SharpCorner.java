@@ -16,10 +16,10 @@ import weltwright.geometry.fit.CyclicPoints.Sample;
  */
 record SharpCorner(Point at, double roundedMm) {
     /** Arc length on either side of a right-angled corner that is rounded off. */
-    private static final double ROUNDED_MM = 0.6;
+    private static final double ROUNDED_MM = 0.5;
 
     /** Arc length beyond that to which a line is fitted. */
-    private static final double REACH_MM = 2;
+    private static final double REACH_MM = 3;
 
     /** Greatest ratio of the rounded length at an acute corner to that at a right-angled one. */
     private static final double GREATEST_STRETCH = 3.5;

@@ -92,22 +92,19 @@ public final class OutlineParallaxCorrection {
      * @param outward unit normal there
      */
     public ThicknessParallax.Shift shift(Point p, Point outward) {
-        Point lean = lean(p);
-        double across = lean.dot(outward);
-        double alongTangent = lean.dot(outward.left());
+        double across = lean(p).dot(outward);
         // At the butt's very end the width is not that of the handle's section.
         double x = Math.max(p.x(), buttX + ThicknessRemoval.BUTT_END_MM);
         if (p.x() < heelX) {
             // Weighted by the normal's y: the ends of the handle are corrected as butt and front.
             return thickness
-                    .handleSide(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across, alongTangent)
+                    .handleSide(handleThickness.applyAsDouble(tipX - p.x()), sides.width(x) / 2, across)
                     .times(outward.y() * outward.y());
         }
         double spine = spine(p.y() > sides.middle(x));
         double edgeMm = thickness.edgeThicknessMm() * taper(p.x());
         double moreMm = bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm;
-        return ThicknessParallax.bladeSide(
-                edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across, alongTangent);
+        return ThicknessParallax.bladeSide(edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across);
     }
 
     /**

@@ -8,17 +8,14 @@ import weltwright.knife.ThicknessProfile;
  * The displacement of a thick knife's silhouette from its outline in the mid-plane, in an oblique view.
  *
  * <p>A point at height z above the mid-plane appears at its place minus z times the lean of the line of sight, the
- * horizontal displacement for each mm of height. Let n be the outline's outward normal, t its tangent, a the lean along
- * n. Then
+ * horizontal displacement for each mm of height. Let a be the lean along the outline's outward normal. Then
  *
  * <ul>
- *   <li>a square spine of thickness T shows its near or far corner, z = ∓T/2: it appears T/2·|a| farther out along n
- *       and T/2·(a/|a|)·lean·t along t; T decreases towards the tip. A blade's edge does the same with its own
- *       thickness;
+ *   <li>a square spine of thickness T shows its near or far corner, z = ∓T/2: it appears T/2·|a| farther out; T
+ *       decreases towards the tip. A blade's edge does the same with its own thickness;
  *   <li>a handle whose section is a superellipse of exponent n with half axes w across and c in thickness appears where
- *       the line of sight touches it: s − w farther out along n, where s = (w^q + |ca|^q)^(1/q) with 1/n + 1/q = 1 is
- *       the section's support function (the norm dual to that of the section: Hölder's inequality). It touches at z =
- *       −ds/da, and is displaced by −z times the lean along t;
+ *       the line of sight touches it: s − w farther out, where s = (w^q + |ca|^q)^(1/q) with 1/n + 1/q = 1 is the
+ *       section's support function (the norm dual to that of the section: Hölder's inequality);
  *   <li>a handle's front that stands proud of the blade shows the edge of its section: {@link #frontMm};
  *   <li>a butt shows the edge of its face, by half its thickness times |a| farther out.
  * </ul>
@@ -52,23 +49,15 @@ public record ThicknessParallax(
     /** Bisections after which a height of some 10 mm is known to a micrometre. */
     private static final int BISECTIONS = 24;
 
-    /** Lean over which the displacement passes smoothly from one corner of a spine to the other; chosen by eye. */
-    private static final double SQUARE_ON = 0.02;
-
     /**
      * Returns the displacement of a spine or a cutting edge with a square section.
      *
      * @param thicknessMm at that place
      * @param sigmaMm standard deviation of that
      * @param leanAcross lean along the outward normal
-     * @param leanAlong lean along the tangent
      */
-    static Shift bladeSide(double thicknessMm, double sigmaMm, double leanAcross, double leanAlong) {
-        double half = thicknessMm / 2;
-        return new Shift(
-                half * Math.abs(leanAcross),
-                half * leanAcross / Math.hypot(leanAcross, SQUARE_ON) * leanAlong,
-                sigmaMm / 2 * Math.abs(leanAcross));
+    static Shift bladeSide(double thicknessMm, double sigmaMm, double leanAcross) {
+        return new Shift(thicknessMm / 2 * Math.abs(leanAcross), sigmaMm / 2 * Math.abs(leanAcross));
     }
 
     /**
@@ -77,18 +66,13 @@ public record ThicknessParallax(
      * @param thicknessMm at that place
      * @param seenHalfMm half the width there, as it appears
      * @param leanAcross lean along the outward normal
-     * @param leanAlong lean along the tangent
      */
-    Shift handleSide(double thicknessMm, double seenHalfMm, double leanAcross, double leanAlong) {
+    Shift handleSide(double thicknessMm, double seenHalfMm, double leanAcross) {
         double rise = thicknessMm / 2 * Math.abs(leanAcross);
         double n = handleSection.exponent();
-        double touching = thicknessMm / 2 * Math.pow(Math.min(1, rise / seenHalfMm), dual(n) - 1);
         double most = trueHalfMm(seenHalfMm, rise, Math.max(2, n - handleSection.spread()));
         double least = trueHalfMm(seenHalfMm, rise, n + handleSection.spread());
-        return new Shift(
-                seenHalfMm - trueHalfMm(seenHalfMm, rise, n),
-                Math.copySign(touching, leanAcross) * leanAlong,
-                (most - least) / 2 * UNIFORM_SIGMA);
+        return new Shift(seenHalfMm - trueHalfMm(seenHalfMm, rise, n), (most - least) / 2 * UNIFORM_SIGMA);
     }
 
     /**
@@ -140,12 +124,11 @@ public record ThicknessParallax(
      * The displacement of the silhouette at a point.
      *
      * @param outMm along the outward normal
-     * @param alongMm along the tangent
      * @param outSigmaMm standard deviation of {@code outMm} by what is not known of the sections
      */
-    public record Shift(double outMm, double alongMm, double outSigmaMm) {
+    public record Shift(double outMm, double outSigmaMm) {
         Shift times(double factor) {
-            return new Shift(factor * outMm, factor * alongMm, factor * outSigmaMm);
+            return new Shift(factor * outMm, factor * outSigmaMm);
         }
     }
 

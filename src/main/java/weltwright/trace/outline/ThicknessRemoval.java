@@ -23,9 +23,6 @@ public final class ThicknessRemoval {
     /** Distance from the butt's end at which its correction has faded out; chosen by eye. */
     private static final double BUTT_FADE_MM = 13;
 
-    /** Distance from the heel within which displacements along the outline are corrected; chosen by eye. */
-    private static final double HEEL_REACH_MM = 15;
-
     /**
      * Part of an outward normal, along the knife towards the butt, from which on a handle's side is the back of a
      * guard: 53 degrees, steeper than any grip. Chosen by eye.
@@ -90,12 +87,7 @@ public final class ThicknessRemoval {
     Polyline outline(double buttExcessMm) {
         List<Point> moves = new ArrayList<>();
         for (int i = 0; i < shifts.size(); i++) {
-            Point outward = normals.get(i);
-            // A displacement along the outline has an effect only near the heel, where the outline has a corner.
-            double nearHeel = 1 - Math.abs(along.points().get(i).x() - heelX) / HEEL_REACH_MM;
-            moves.add(outward.times(-shifts.get(i).outMm())
-                    .plus(outward.left()
-                            .times(-Math.max(0, nearHeel) * shifts.get(i).alongMm())));
+            moves.add(normals.get(i).times(-shifts.get(i).outMm()));
         }
         // Displacements vary smoothly along the knife, except down a step, where they are computed exactly.
         List<Point> even = averaged(moves, i -> parts[i], AVERAGED_MM);

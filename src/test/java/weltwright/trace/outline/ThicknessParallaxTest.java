@@ -59,7 +59,6 @@ class ThicknessParallaxTest {
             farthest = Math.max(farthest, y + z * Math.abs(lean));
         }
         ThicknessParallax knife = new ThicknessParallax(4, 0.4, thickness, ThicknessProfile.NONE, section, false);
-        assertThat(knife.handleSide(thickness, farthest, lean, 0).outMm())
-                .isCloseTo(farthest - halfWidth, within(1e-6));
+        assertThat(knife.handleSide(thickness, farthest, lean).outMm()).isCloseTo(farthest - halfWidth, within(1e-6));
     }
 }
