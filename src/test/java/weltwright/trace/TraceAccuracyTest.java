@@ -23,10 +23,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TraceAccuracyTest {
     @ParameterizedTest
     @CsvSource({
-        "droppoint-sheet-window, 0.08, 0.30, 0.29",
-        "leaf-sheet-letter, 0.14, 0.30, 0.28",
-        "northern-sheet-lamp, 0.15, 1.02, 0.06",
-        "droppoint-mat-cm, 0.10, 0.46, 0.15"
+        "droppoint-sheet-window, 0.08, 0.16, 0.29",
+        "leaf-sheet-letter, 0.14, 0.30, 0.20",
+        "northern-sheet-lamp, 0.15, 0.99, 0.08",
+        "droppoint-mat-cm, 0.10, 0.30, 0.05"
     })
     void tracesTheKnives(String name, double p95Mm, double greatestMm, double bladeMm) throws IOException {
         GroundTruthPhoto photo = GroundTruthPhoto.read(GroundTruthPhoto.KNIVES, name);
@@ -62,17 +62,17 @@ class TraceAccuracyTest {
     private record Scene(String name, double p95Mm, double greatestMm, double bladeLengthMm) {}
 
     private static final List<Scene> TRACED = List.of(
-            new Scene("clip-mat-black", 0.47, 1.61, 0.71),
-            new Scene("clip-sheet-a4", 1.01, 1.32, 0.16),
-            new Scene("dagger-mat-blue", 0.79, 1.92, 1.03),
-            new Scene("hunter-sheet-letter", 0.58, 2.44, 1.00),
-            new Scene("paring-graph", 0.44, 0.97, 1.26),
-            new Scene("paring-paper-a4", 1.31, 3.52, 0.58),
-            new Scene("recurve-mat-inch", 0.30, 0.77, 1.24),
+            new Scene("clip-mat-black", 0.46, 1.40, 0.70),
+            new Scene("clip-sheet-a4", 1.01, 1.32, 0.09),
+            new Scene("dagger-mat-blue", 0.99, 2.00, 1.07),
+            new Scene("hunter-sheet-letter", 0.58, 2.43, 0.96),
+            new Scene("paring-graph", 0.44, 0.84, 1.24),
+            new Scene("paring-paper-a4", 1.29, 3.51, 0.53),
+            new Scene("recurve-mat-inch", 0.30, 0.77, 1.21),
             new Scene("recurve-sheet-a4", 0.22, 6.24, 0.20),
-            new Scene("skinner-sheet-a4", 0.44, 0.92, 0.59),
-            new Scene("skinner-sheet-letter", 0.96, 1.84, 0.35),
-            new Scene("tanto-graph", 0.18, 1.33, 0.14),
+            new Scene("skinner-sheet-a4", 0.42, 0.89, 0.57),
+            new Scene("skinner-sheet-letter", 0.95, 1.82, 0.35),
+            new Scene("tanto-graph", 0.18, 1.14, 0.14),
             new Scene("tanto-paper-a4", 1.18, 2.74, 0.65));
 
     /** A knife or clutter lies over the edge of the ground. */
@@ -110,7 +110,7 @@ class TraceAccuracyTest {
 
     /**
      * The claimed error is for 95 of 100 points: of all pictures together. Of one alone the error may be 2.5 times it;
-     * the greatest is 1.9 times, of hunter-sheet-letter, whose guard of brass is as bright as the paper.
+     * the greatest is 2.1 times, of hunter-sheet-letter, whose guard of brass is as bright as the paper.
      */
     @Test
     void claimsNeitherLessNorMuchMoreThanItsErrors() throws IOException {
