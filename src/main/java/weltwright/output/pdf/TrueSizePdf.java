@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import weltwright.io.AtomicFile;
 import weltwright.io.FileKind;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 
 /**
@@ -48,6 +49,7 @@ public final class TrueSizePdf {
         try (PDDocument document = new PDDocument()) {
             document.getDocumentInformation().setTitle(title);
             document.getDocumentInformation().setCreator("Weltwright");
+            document.getDocumentCatalog().setLanguage(Language.current().tag()); // for screen readers
             day.map(date -> GregorianCalendar.from(date.atStartOfDay(ZoneOffset.UTC)))
                     .ifPresent(document.getDocumentInformation()::setCreationDate);
             PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());

@@ -2,8 +2,7 @@ package weltwright.app.gui.upload;
 
 import java.security.SecureRandom;
 import java.util.HexFormat;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import weltwright.message.Language;
 import weltwright.message.Messages;
 
 /**
@@ -52,13 +51,11 @@ record UploadPage(String html, String nonce) {
             </script></body></html>
             """;
 
-    /** @param accepted the languages that the browser asks for, for the page's own; the words are the program's */
-    static UploadPage create(@Nullable String accepted) {
+    static UploadPage create() {
         byte[] random = new byte[NONCE_BYTES];
         new SecureRandom().nextBytes(random);
         String nonce = HexFormat.of().formatHex(random);
-        String html =
-                PAGE.replace("{language}", Locale.getDefault().getLanguage()).replace("{nonce}", nonce);
+        String html = PAGE.replace("{language}", Language.current().tag()).replace("{nonce}", nonce);
         for (String key : new String[] {"title", "how", "button", "sending", "closed"}) {
             html = html.replace("{" + key + "}", escaped(MESSAGES.text("page." + key)));
         }

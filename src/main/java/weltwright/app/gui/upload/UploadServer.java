@@ -147,8 +147,7 @@ public final class UploadServer implements AutoCloseable {
             }
             switch (exchange.getRequestMethod()) {
                 case "GET" -> {
-                    UploadPage page =
-                            UploadPage.create(exchange.getRequestHeaders().getFirst("Accept-Language"));
+                    UploadPage page = UploadPage.create();
                     headers.set("Content-Security-Policy", page.contentSecurityPolicy());
                     send(exchange, OK, "text/html; charset=utf-8", page.html());
                 }
