@@ -153,8 +153,10 @@ public final class CommandLineApplication {
 
     private static String usageError(ParameterException e) {
         if (e instanceof MissingParameterException missing) {
+            boolean alternatives = missing.getMissing().stream()
+                    .allMatch(each -> each.group() != null && each.group().exclusive());
             return TEXTS.text(
-                    "command-line-application.missing",
+                    alternatives ? "command-line-application.missing-one" : "command-line-application.missing",
                     missing.getMissing().stream()
                             .map(CommandLineApplication::name)
                             .collect(Collectors.joining(", ")));

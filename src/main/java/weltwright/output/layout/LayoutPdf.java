@@ -162,8 +162,7 @@ public final class LayoutPdf {
             return IntStream.range(0, order.size())
                     .mapToObj(i -> TEXTS.text(
                             "layout-pdf.sheath",
-                            i,
-                            1,
+                            i + 1,
                             order.get(i).piece().piece().name(),
                             order.get(i).sheath() + 1))
                     .toList();

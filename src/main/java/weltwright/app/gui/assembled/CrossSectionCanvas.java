@@ -219,7 +219,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
                 paintName(
                         g,
                         viewport,
-                        TEXTS.text("cross-section-canvas.welt"),
+                        TEXTS.text("cross-section-canvas.layer"),
                         new Point((stitch + layer.toY()) / 2, layer.fromZ() + high / 2),
                         high);
             }

@@ -57,7 +57,7 @@ public final class TestDrawPanel extends JPanel {
             }
         });
         JPanel row = new JPanel(new MigLayout("insets 4 12 4 12, gap 10", "[][grow,fill]"));
-        row.add(playButton, "w 96!");
+        row.add(playButton, "w 112!");
         row.add(slider, "wmin 0");
         description.setName("draw told");
         add(canvas, "wmin 0, hmin 0, push, grow");
