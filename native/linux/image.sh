@@ -105,7 +105,8 @@ if [[ -n ${DISPLAY:-} ]]; then
     sleep 20
     kill "$started"
     wait "$started" || true
-    # What is made of proxies at run time is in no archive, and Java says so of each.
+    # All that they load, though it makes 50 MB: src/site/markdown/measurements.md has the times. What is made of proxies
+    # at run time is in no archive.
     cat "$work"/{window,trace}.lst | awk '!seen[$0]++' | grep -v '\$Proxy[0-9]' > "$image/lib/app/classes.lst"
 else
     echo "There is no display: the image starts slower than it could." >&2
