@@ -45,7 +45,7 @@ import weltwright.sheath.pattern.Pattern;
 public final class BenchPanel extends JPanel {
     private static final float WINDOW_TEXT_SCALE = 1.25f;
     private static final float SCREEN_TEXT_SCALE = 1.9f;
-    private static final double TABLE_SHARE = 0.74;
+    private static final double TABLE_SHARE = 0.78;
     private static final int WIDE_PX = 900;
 
     private final transient Messages messages = Messages.of(BenchPanel.class);
