@@ -125,7 +125,7 @@ final class HardwarePanel extends JPanel {
     }
 
     private JPanel buttonRow(TaskQueue tasks, FileDialogs dialogs) {
-        JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, nogrid, wrap 5", ""));
+        JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, wrap 5", ""));
         for (Hardware.Kind kind : Hardware.Kind.values()) {
             String text = TEXTS.text("hardware-panel.add." + kind);
             addButton(buttons, new JButton(text), () -> selectRow(stockModel.add(kind)));
