@@ -74,12 +74,20 @@ record SharpCorner(Point at, double roundedMm) {
                     / 2;
             double stretch = Math.min(GREATEST_STRETCH, Math.sin(Math.PI / 4) / Math.sin(half));
             Point meeting = before.get().intersection(after.get());
-            if (meeting.distance(measured) > GREATEST_SHIFT_MM * Math.max(1, stretch)) {
+            if (meeting.distance(measured) > GREATEST_SHIFT_MM * Math.max(1, stretch)
+                    || isBeyondHalf(meeting, measured, run.points().get(previous))
+                    || isBeyondHalf(meeting, measured, run.points().get(next))) {
                 return corner;
             }
             corner = new SharpCorner(meeting, ROUNDED_MM * Math.max(1, stretch));
         }
         return corner;
+    }
+
+    /** Returns whether a point has moved more than half the way to a neighbour, so that it may pass that one. */
+    private static boolean isBeyondHalf(Point moved, Point from, Point neighbour) {
+        Point way = neighbour.minus(from);
+        return moved.minus(from).dot(way) > way.dot(way) / 2;
     }
 
     /** The points on one side of a corner, beyond the rounded length. */

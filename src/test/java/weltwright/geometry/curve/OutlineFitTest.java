@@ -141,4 +141,37 @@ class OutlineFitTest {
             assertThat(sum).isCloseTo(i + 1, within(1e-9));
         }
     }
+
+    /**
+     * Source: geometry. Between two corners 2 mm apart the ring is level; beyond them it falls by 0.176 for each mm
+     * from 0.22 mm lower. So the lines on either side meet the level one 1.25 mm inwards, past one another. The outline
+     * must not cross itself there.
+     */
+    @Test
+    void cornersCloseTogetherDoNotPassEachOther() {
+        List<Point> ring = new ArrayList<>();
+        List<Integer> corners = new ArrayList<>();
+        addLine(ring, corners, new Point(-30, -20), new Point(32, -20));
+        addLine(ring, corners, new Point(32, -20), new Point(32, -5.5));
+        addLine(ring, corners, new Point(32, -5.5), new Point(2, -0.22));
+        addLine(ring, corners, new Point(2, 0), new Point(0, 0));
+        addLine(ring, corners, new Point(0, -0.22), new Point(-30, -5.5));
+        addLine(ring, corners, new Point(-30, -5.5), new Point(-30, -20));
+        // The end of the level stretch is a corner, and not the lower point that follows it.
+        corners.set(4, corners.get(4) - 1);
+        double[] weight = new double[ring.size()];
+        Arrays.fill(weight, 1);
+        Outline outline =
+                OutlineFit.fit(ring, weight, corners.stream().mapToInt(i -> i).toArray(), 0.07);
+        assertThat(outline.sampled(0.5).polygon().isValid()).isTrue();
+    }
+
+    /** Adds the points of a line without its end, the first of them as a corner. */
+    private static void addLine(List<Point> ring, List<Integer> corners, Point from, Point to) {
+        corners.add(ring.size());
+        int steps = (int) Math.round(from.distance(to) / STEP_MM);
+        for (int i = 0; i < steps; i++) {
+            ring.add(from.towards(to, i / (double) steps));
+        }
+    }
 }
