@@ -8,13 +8,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import javax.management.JMException;
+import javax.management.ObjectName;
 
 /**
  * Makes many jobs in one process, one after the other: each is traced from a sample photo, saved with its pattern as
  * PDF, SVG and DXF, opened again, changed, saved and written once more. Prints every 50 jobs what the process holds:
- * heap after a collection, memory of the process (VmRSS), threads and open files. What grows past the first 50 is not
- * given back. Arguments: how many jobs, and photos to take in turn where not the sample photos. The process's memory
- * and open files are read from /proc, so on Linux only.
+ * heap after a collection, memory of the process (VmRSS) after the C library has given back what is free in its pools,
+ * threads and open files. What grows past the first 50 is not given back. Arguments: how many jobs, and photos to take
+ * in turn where not the sample photos. The process's memory and open files are read from /proc, so on Linux only.
  */
 public final class ManyJobsReport {
     private static final int STEP = 50;
@@ -23,7 +25,7 @@ public final class ManyJobsReport {
     private ManyJobsReport() {}
 
     /** Runs the report. */
-    public static void main(String[] args) throws IOException {
+    public static void main(String[] args) throws IOException, JMException {
         int jobs = Integer.parseInt(args[0]);
         List<String> photos = args.length == 1 ? SAMPLES : Arrays.asList(args).subList(1, args.length);
         System.out.println("jobs  heap MB  process MB  threads  open files");
@@ -56,9 +58,15 @@ public final class ManyJobsReport {
                 .succeeds();
     }
 
-    private static void print(int jobs) throws IOException {
+    private static void print(int jobs) throws IOException, JMException {
         System.gc();
         System.gc();
+        ManagementFactory.getPlatformMBeanServer()
+                .invoke(
+                        new ObjectName("com.sun.management:type=DiagnosticCommand"),
+                        "systemTrimNativeHeap",
+                        new Object[0],
+                        new String[0]);
         System.out.printf(
                 Locale.ROOT,
                 "%4d  %7.1f  %10.1f  %7d  %10d%n",
