@@ -294,7 +294,7 @@ class SheathKindsTest {
         List<Piece> one = welts(make(TestKnives.dropPoint(), whole));
         List<Piece> parts = welts(make(TestKnives.dropPoint(), two));
 
-        assertThat(parts).extracting(Piece::name).containsExactly("welt, throat part", "welt, tip part");
+        assertThat(parts).extracting(Piece::name).containsExactly("welt (throat part)", "welt (tip part)");
         List<Point> holes = new ArrayList<>();
         parts.forEach(part -> part.holes().forEach(hole -> holes.add(hole.centre())));
         assertThat(holes)
