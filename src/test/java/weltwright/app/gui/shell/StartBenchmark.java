@@ -43,6 +43,9 @@ import weltwright.job.RecentJobs;
  * image brings it. Needs a display and {@code mvn package}.
  */
 public final class StartBenchmark {
+    /** As in native/linux/image.sh. */
+    private static final int ARCHIVED_CLASSES = 3_300;
+
     private static final String JAVA =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private static final Path JAR = Path.of("target", "weltwright.jar").toAbsolutePath();
@@ -109,11 +112,12 @@ public final class StartBenchmark {
         }
     }
 
-    /** Makes an archive of the classes that window and trace load, as the image brings one; returns its options. */
+    /** Makes an archive of the classes that are loaded first, as the image brings one; returns its options. */
     private static List<String> archive(Path user) throws IOException, InterruptedException {
         Path classes = user.resolve("classes.lst");
         Path archive = user.resolve("weltwright.jsa");
-        run(user, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), "trace");
+        run(user, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), "program");
+        Files.write(classes, Files.readAllLines(classes).subList(0, ARCHIVED_CLASSES));
         List<String> dump = List.of(
                 JAVA,
                 "-Xshare:dump",
