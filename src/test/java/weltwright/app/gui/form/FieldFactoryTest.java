@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import weltwright.app.gui.testing.VirtualDisplay;
 
 class FieldFactoryTest {
+    @BeforeAll
+    static void needsADisplay() {
+        VirtualDisplay.assumeThere();
+    }
 
     @ParameterizedTest
     @ValueSource(strings = {"24 Mar 2027", "24 march 2027", "2027-03-24", "24.3.2027", " 24 Mar 2027 "})

@@ -5,12 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import weltwright.app.gui.testing.VirtualDisplay;
 import weltwright.sheath.spec.SpecFields;
 
 /** Tests the field without a window; Enter is posted as an action event. */
 class ValidatedFieldTest {
+    @BeforeAll
+    static void needsADisplay() {
+        VirtualDisplay.assumeThere();
+    }
+
     private final List<Double> taken = new ArrayList<>();
     private ValidatedField<Double> field;
 

@@ -13,12 +13,19 @@ import javax.swing.LookAndFeel;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import weltwright.app.gui.testing.VirtualDisplay;
 
 class ThemeColorsTest {
+    @BeforeAll
+    static void needsADisplay() {
+        VirtualDisplay.assumeThere();
+    }
+
     private LookAndFeel before;
 
     @BeforeEach
