@@ -112,7 +112,7 @@ final class JobPage extends JPanel {
         openedJob = openedBefore;
         Preferences preferences = application.preferences();
         PhoneLensStore lensStore = application.lensStore();
-        DisplayUnit displayUnit = application.displayUnit();
+        DisplayUnit displayUnit = window.displayUnit();
         PrinterPreferences printer = new PrinterPreferences(preferences);
         CutterPreferences cutter = new CutterPreferences(preferences);
         outlinePanel = new OutlinePanel(model, tasks, findings);
@@ -200,7 +200,7 @@ final class JobPage extends JPanel {
         patternPanel.addListener(leather::patternChanged);
         leather.addProgressListener(this::update);
         findings.onShow(this::showDrawing);
-        DisplayUnit displayUnit = application.displayUnit();
+        DisplayUnit displayUnit = window.displayUnit();
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         setUnit(displayUnit.unit());
         select(WorkflowStage.KNIFE);

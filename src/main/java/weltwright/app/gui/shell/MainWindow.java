@@ -33,6 +33,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.home.HomePage;
 import weltwright.app.gui.home.Sample;
 import weltwright.app.gui.model.Autosave;
+import weltwright.app.gui.model.DisplayUnit;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.outline.TraceController;
@@ -55,6 +56,7 @@ import weltwright.sheath.pattern.Pattern;
 public final class MainWindow {
     private static final Messages TEXTS = Messages.of(MainWindow.class);
 
+    private final DisplayUnit displayUnit;
     private final Application application;
     private final JFrame frame = new JFrame("Weltwright");
     private final JobModel model;
@@ -74,6 +76,7 @@ public final class MainWindow {
     /** Creates a window with an empty job. */
     MainWindow(Application application) {
         this.application = application;
+        displayUnit = application.displayUnit().forWindow();
         model = new JobModel(newJob(HardwareList.USUAL));
         firstJob = model.openedJob();
         traceController = new TraceController(model, tasks);
@@ -95,8 +98,7 @@ public final class MainWindow {
         if (opener.isAvailable()) {
             toasts.onOpen(file -> open(() -> opener.open(file)), file -> open(() -> opener.showInFolder(file)));
         }
-        actions = new ApplicationActions(
-                this, this::page, jobFiles, model, application.displayUnit(), application.preferences());
+        actions = new ApplicationActions(this, this::page, jobFiles, model, displayUnit, application.preferences());
         HomePage home = new HomePage(
                 List.of(actions.newFromPhoto, actions.fromPhone),
                 List.of(actions.openJob, actions.printSheet, actions.saveSheet, actions.preferences),
@@ -189,6 +191,11 @@ public final class MainWindow {
         frame.toFront();
     }
 
+    /** Returns the unit of this window. */
+    DisplayUnit displayUnit() {
+        return displayUnit;
+    }
+
     public JFrame frame() {
         return frame;
     }
@@ -263,7 +270,7 @@ public final class MainWindow {
         PreferencesDialog.show(
                 frame,
                 application.preferences(),
-                application.displayUnit(),
+                displayUnit,
                 application.makerDefaults(),
                 () -> application.windows().forEach(open -> open.page.ifPresent(JobPage::readPrinterPreferences)),
                 receiver -> runInBackground(
@@ -333,6 +340,7 @@ public final class MainWindow {
             tasks.close();
             page.ifPresent(JobPage::close);
             autosave.close();
+            displayUnit.close();
             frame.dispose();
             application.closed(this);
         });
