@@ -109,8 +109,8 @@ public final class DecodedPhoto implements AutoCloseable {
         return image;
     }
 
-    private static Mat colour(Photo photo, int channels) {
-        return isForImageIo(photo) ? decodeByImageIo(photo) : decoded(photo, channels);
+    private static Mat colour(Photo photo, int mode) {
+        return isForImageIo(photo) ? decodeByImageIo(photo) : decoded(photo, mode);
     }
 
     private static void checkSize(Photo photo) {

@@ -108,11 +108,11 @@ public final class TraceController {
 
             @Override
             public Result doInBackground(ProgressListener progress) {
-                progress.at("", 0);
-                Optional<LocatedKnife> located = assessor.assess(
-                                PhotoAssessmentRequest.of(request.photo(), request.settings()))
-                        .knife();
+                progress.at("", 0); // the bar shows while the photo is assessed
                 try {
+                    Optional<LocatedKnife> located = assessor.assess(
+                                    PhotoAssessmentRequest.of(request.photo(), request.settings()))
+                            .knife();
                     return new Result(
                             Optional.of(Tracer.trace(request.photo(), request.settings(), located, progress)), "");
                 } catch (UserFacingException e) {
