@@ -115,10 +115,12 @@ public final class BenchPanel extends JPanel {
         screen.ifPresentOrElse(this::leaveFullScreen, this::enterFullScreen);
     }
 
-    /** Fits the size of the text to the width, so that the pieces have room beside the table. */
+    /** Fits text and pieces to the width: where it is narrow, the table has all of it. */
     private void arrange() {
         if (screen.isEmpty()) {
-            table.setTextScale(getWidth() >= UIScale.scale(WIDE_PX) ? WINDOW_TEXT_SCALE : 1);
+            boolean wide = getWidth() >= UIScale.scale(WIDE_PX);
+            table.setTextScale(wide ? WINDOW_TEXT_SCALE : 1);
+            pieces.setVisible(wide);
             content.setDividerLocation(TABLE_SHARE);
         }
     }
@@ -145,6 +147,7 @@ public final class BenchPanel extends JPanel {
         dialog.setBounds(bounds);
         screen = Optional.of(dialog);
         table.setTextScale(SCREEN_TEXT_SCALE);
+        pieces.setVisible(true);
         update();
         dialog.setVisible(true);
         content.setDividerLocation(TABLE_SHARE);

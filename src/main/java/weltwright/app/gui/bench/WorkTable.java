@@ -44,7 +44,7 @@ final class WorkTable extends JTable {
     };
     private static final int[] WIDTHS = {34, 40, 390, 140, 150, 110};
     /** Wide enough for the longest word of each column but a few German ones. */
-    private static final int[] LEAST_WIDTHS = {34, 28, 150, 116, 84, 70};
+    private static final int[] LEAST_WIDTHS = {34, 28, 150, 130, 84, 70};
 
     private static final int DONE = 0;
     private static final int NUMBER = 1;
