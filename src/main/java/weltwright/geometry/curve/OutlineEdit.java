@@ -242,7 +242,7 @@ public final class OutlineEdit {
         if (curve.signedAreaMm2() <= 0 || !curve.polygon().isValid()) {
             throw new UserFacingException(
                     TEXTS.text("outline-edit.the-outline-would-cross-itself"),
-                    TEXTS.text("outline-edit.go-a-smaller-step-or"));
+                    TEXTS.text("outline-edit.keep-the-line-clear-of"));
         }
         return outline;
     }
