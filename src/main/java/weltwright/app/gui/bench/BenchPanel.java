@@ -121,6 +121,7 @@ public final class BenchPanel extends JPanel {
             boolean wide = getWidth() >= UIScale.scale(WIDE_PX);
             table.setTextScale(wide ? WINDOW_TEXT_SCALE : 1);
             pieces.setVisible(wide);
+            content.setDividerSize(wide ? UIManager.getInt("SplitPane.dividerSize") : 0);
             content.setDividerLocation(TABLE_SHARE);
         }
     }
@@ -148,6 +149,7 @@ public final class BenchPanel extends JPanel {
         screen = Optional.of(dialog);
         table.setTextScale(SCREEN_TEXT_SCALE);
         pieces.setVisible(true);
+        content.setDividerSize(UIManager.getInt("SplitPane.dividerSize"));
         update();
         dialog.setVisible(true);
         content.setDividerLocation(TABLE_SHARE);

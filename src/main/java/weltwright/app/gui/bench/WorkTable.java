@@ -43,8 +43,8 @@ final class WorkTable extends JTable {
         "column.done", "column.number", "column.work", "column.tool", "column.size", "column.time"
     };
     private static final int[] WIDTHS = {34, 40, 390, 140, 150, 110};
-    /** Wide enough for the longest word of each column but a few German ones. */
-    private static final int[] LEAST_WIDTHS = {34, 28, 150, 130, 84, 70};
+    /** Wide enough for the longest word of each column but a few German ones, and for a size in mm and inches. */
+    private static final int[] LEAST_WIDTHS = {34, 40, 150, 130, 120, 70};
 
     private static final int DONE = 0;
     private static final int NUMBER = 1;

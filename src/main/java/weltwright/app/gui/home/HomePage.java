@@ -119,7 +119,7 @@ public final class HomePage extends JPanel {
         cards.getAccessibleContext().setAccessibleName(MESSAGES.text("jobs"));
         JScrollPane scroll = scroll(cards);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        column.add(scroll, "span, grow, push, wmin 0, hmin 0");
+        column.add(scroll, "span, grow, push, gapleft -6, wmin 0, hmin 0"); // half the gap between cards
         update();
         return column;
     }

@@ -58,7 +58,7 @@ public final class OutlinePanel extends JPanel {
         for (OutlineTool tool : OutlineTool.values()) {
             JToggleButton button = new JToggleButton(tool.label());
             button.setName("tool " + tool.label());
-            button.putClientProperty("FlatLaf.style", "margin: 2,8,2,8");
+            button.putClientProperty("FlatLaf.style", "margin: 2,6,2,6");
             button.setToolTipText(TEXTS.text("outline-panel.in-the-drawing", tool.hint(), tool.key()));
             button.addActionListener(e -> {
                 canvas.setTool(tool);
@@ -84,14 +84,14 @@ public final class OutlinePanel extends JPanel {
         TapeButton tape = new TapeButton(List.of(canvas), () -> canvas);
         LayersButton layers = new LayersButton(canvas.opacity(), canvas::repaint);
         for (AbstractButton button : List.of(tape, layers, groundButton)) {
-            button.putClientProperty("FlatLaf.style", "margin: 2,8,2,8");
+            button.putClientProperty("FlatLaf.style", "margin: 2,6,2,6");
         }
         toolBar.add(tape, "gapleft 8");
         toolBar.add(new JLabel(), "pushx");
         toolBar.add(layers);
         toolBar.add(groundButton);
         JPanel guidance =
-                new JPanel(new WrappedTextLayout("insets 0 12 4 10, fillx, gap 4, hidemode 3", "[grow,fill][][]"));
+                new JPanel(new WrappedTextLayout("insets 0 12 4 10, fillx, gap 4, hidemode 3", "[grow,fill]12[][]"));
         guidance.add(hint, "wmin 0");
         guidance.add(nextButton);
         guidance.add(acceptButton);

@@ -99,9 +99,9 @@ public final class PaperPreview extends JPanel {
     }
 
     private JPanel bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 6 12 6 12, gap 8", "[grow][][]16[][]"));
+        JPanel bar = new JPanel(new MigLayout("insets 6 12 6 8, gap 6", "[grow][][]12[][]"));
         title.setName("page title");
-        bar.add(title, "wmin pref");
+        bar.add(title, "wmin 0");
         JButton fit = new JButton(
                 new RunnableAction(messages.text("preview.fit"), messages.text("preview.fit.tip"), canvas::zoomToFit));
         fit.setName("whole page");
@@ -112,11 +112,11 @@ public final class PaperPreview extends JPanel {
         label.setLabelFor(onScreen.textField());
         label.setToolTipText(messages.text("preview.screen.tip"));
         onScreen.textField().setToolTipText(messages.text("preview.screen.tip"));
-        onScreen.textField().setColumns(5);
+        onScreen.textField().setColumns(4);
         bar.add(fit);
         bar.add(actual);
-        bar.add(label, "wmin 0");
-        bar.add(onScreen.textField(), "wmin 70");
+        bar.add(label);
+        bar.add(onScreen.textField(), "wmin 64");
         return bar;
     }
 

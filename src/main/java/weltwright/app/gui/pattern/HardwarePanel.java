@@ -125,20 +125,22 @@ final class HardwarePanel extends JPanel {
     }
 
     private JPanel buttonRow(TaskQueue tasks, FileDialogs dialogs) {
-        JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, wrap 5", ""));
+        JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, nogrid", ""));
         for (Hardware.Kind kind : Hardware.Kind.values()) {
             String text = TEXTS.text("hardware-panel.add." + kind);
-            addButton(buttons, new JButton(text), () -> selectRow(stockModel.add(kind)));
+            addButton(buttons, new JButton(text), "", () -> selectRow(stockModel.add(kind)));
         }
-        addButton(buttons, raiseButton, () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));
-        addButton(buttons, removeButton, () -> stockModel.remove(stockTable.getSelectedRow()));
+        addButton(buttons, raiseButton, "newline", () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));
+        addButton(buttons, removeButton, "", () -> stockModel.remove(stockTable.getSelectedRow()));
         addButton(
                 buttons,
                 new JButton(TEXTS.text("hardware-panel.usual-list")),
+                "",
                 () -> stockModel.setList(HardwareList.USUAL));
         addButton(
                 buttons,
                 new JButton(TEXTS.text("hardware-panel.open-list")),
+                "",
                 () -> dialogs.chooseFile(
                                 TEXTS.text("hardware-panel.open-a-list-of-hardware"),
                                 TEXTS.text("hardware-panel.lists"),
@@ -150,6 +152,7 @@ final class HardwarePanel extends JPanel {
         addButton(
                 buttons,
                 new JButton(TEXTS.text("hardware-panel.save-list")),
+                "",
                 () -> dialogs.chooseSaveFile(
                                 TEXTS.text("hardware-panel.save-the-list"),
                                 "hardware",
@@ -171,14 +174,14 @@ final class HardwarePanel extends JPanel {
                 saved -> {});
     }
 
-    private void addButton(JPanel row, JButton button, Runnable action) {
+    private void addButton(JPanel row, JButton button, String place, Runnable action) {
         button.setName(button.getText());
         button.addActionListener(e -> {
             if (commitEntry()) {
                 action.run();
             }
         });
-        row.add(button);
+        row.add(button, place);
     }
 
     private void selectRow(int row) {

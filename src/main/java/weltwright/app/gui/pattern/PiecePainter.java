@@ -12,11 +12,15 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import javax.swing.UIManager;
+import org.locationtech.jts.geom.Coordinate;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.message.Messages;
 import weltwright.output.pdf.LineStroke;
 import weltwright.sheath.pattern.Hole;
@@ -36,6 +40,11 @@ public final class PiecePainter {
     private static final double ARROWHEAD_PX = 9;
     private static final float LABEL_FONT_SCALE = 0.85f;
     private static final double LABEL_ALWAYS_PX_PER_MM = 4;
+    private static final float LABEL_OFFSET_PX = 4;
+
+    /** Chord over length from which a stretch counts as straight: it leaves the chord by 0.06 of its length. */
+    private static final double STRAIGHT = 0.99;
+
     private static final double LETTER_OFFSET_PX = 13;
     private static final double LETTER_RADIUS_PX = 8.5;
     private static final int CAPTION_ABOVE_PX = 6;
@@ -184,25 +193,44 @@ public final class PiecePainter {
         }
     }
 
-    /** Paints the label along the middle of a mark, upright; a label longer than its mark only at a high zoom. */
+    /**
+     * Paints the label along the straight stretch of a mark that is nearest to its middle, upright; of a bent mark,
+     * such as the knife, on the inner side, away from the stitches. Where it has no room, only at a high zoom.
+     */
     private void paintLabel(Mark mark) {
         Graphics2D rotated = (Graphics2D) g.create();
         rotated.setFont(g.getFont().deriveFont(g.getFont().getSize2D() * LABEL_FONT_SCALE));
-        double half = mark.line().lengthMm() / 2;
-        int width = rotated.getFontMetrics().stringWidth(mark.label());
-        var box = mark.line().lineString().getEnvelopeInternal();
-        if (width <= Math.max(box.getWidth(), box.getHeight()) * viewport.pxPerMm()
-                || viewport.pxPerMm() >= LABEL_ALWAYS_PX_PER_MM) {
-            Point middle = px(mark.line().at(half));
-            Point along = px(mark.line().at(half + 0.5)).minus(px(mark.line().at(half - 0.5)));
-            double angle = Math.atan2(along.y(), along.x());
-            boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
+        FontMetrics metrics = rotated.getFontMetrics();
+        int width = metrics.stringWidth(mark.label());
+        OptionalDouble straight = straightPlace(mark.line(), width / viewport.pxPerMm());
+        double place = straight.orElse(mark.line().lengthMm() / 2);
+        Point middle = px(mark.line().at(place));
+        Point along = px(mark.line().at(place + 0.5)).minus(px(mark.line().at(place - 0.5)));
+        double angle = Math.atan2(along.y(), along.x());
+        boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
+        double upright = upsideDown ? angle + Math.PI : angle;
+        Coordinate centre = mark.line().lineString().getEnvelopeInternal().centre();
+        Point inwards = px(new Point(centre.x, centre.y)).minus(middle);
+        double above = inwards.x() * Math.sin(upright) - inwards.y() * Math.cos(upright);
+        boolean fits =
+                straight.isPresent() && (Math.abs(above) < LABEL_OFFSET_PX || Math.abs(above) > metrics.getHeight());
+        if (fits || viewport.pxPerMm() >= LABEL_ALWAYS_PX_PER_MM) {
             rotated.translate(middle.x(), middle.y());
-            rotated.rotate(upsideDown ? angle + Math.PI : angle);
+            rotated.rotate(upright);
             rotated.setColor(ThemeColors.text());
-            rotated.drawString(mark.label(), -width / 2f, -4f);
+            float baseline = above > -LABEL_OFFSET_PX ? -LABEL_OFFSET_PX : metrics.getAscent();
+            rotated.drawString(mark.label(), -width / 2f, baseline);
         }
         rotated.dispose();
+    }
+
+    /** Returns the station nearest to the middle of a line about which a length of it is straight. */
+    private static OptionalDouble straightPlace(Polyline line, double lengthMm) {
+        double half = line.lengthMm() / 2;
+        return DoubleStream.iterate(0, off -> off + lengthMm / 2 <= half, off -> off + lengthMm / 4)
+                .flatMap(off -> DoubleStream.of(half + off, half - off))
+                .filter(at -> line.at(at - lengthMm / 2).distance(line.at(at + lengthMm / 2)) > STRAIGHT * lengthMm)
+                .findFirst();
     }
 
     private static BasicStroke stroke(Mark.Kind kind) {

@@ -121,9 +121,7 @@ public final class Application {
             loading.setDaemon(true);
             loading.setPriority(Thread.MIN_PRIORITY);
             loading.start();
-            if (window.frame().isDisplayable()) {
-                window.page();
-            }
+            window.preparePage();
         });
         timer.setRepeats(false);
         timer.start();

@@ -13,9 +13,7 @@ import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.bench.BenchPanel;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.finding.Finding;
-import weltwright.app.gui.finding.FindingList;
 import weltwright.app.gui.knife.KnifeForm;
-import weltwright.app.gui.knife.ThicknessPhotoAction;
 import weltwright.app.gui.leather.LeatherStage;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.DisplayUnit;
@@ -27,26 +25,20 @@ import weltwright.app.gui.outline.OutlinePanel;
 import weltwright.app.gui.outline.RectificationRequest;
 import weltwright.app.gui.outline.TraceController;
 import weltwright.app.gui.paper.CutterForm;
-import weltwright.app.gui.paper.CutterPreferences;
 import weltwright.app.gui.paper.InstalledPrinters;
 import weltwright.app.gui.paper.OutputActions;
 import weltwright.app.gui.paper.PaperForm;
 import weltwright.app.gui.paper.PaperModel;
 import weltwright.app.gui.paper.PaperPreview;
-import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.paper.ScreenPreferences;
 import weltwright.app.gui.pattern.PatternPanel;
 import weltwright.app.gui.photo.BackgroundImage;
 import weltwright.app.gui.photo.LensCalibrationAction;
 import weltwright.app.gui.photo.PhotoAssessmentRequest;
 import weltwright.app.gui.photo.PhotoPanel;
-import weltwright.app.gui.sheath.SheathForm;
 import weltwright.app.gui.widget.FileDialogs;
-import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
 import weltwright.job.Job;
-import weltwright.job.MakerDefaults;
-import weltwright.job.PhoneLensStore;
 import weltwright.message.Messages;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.trace.PhotoAssessment;
@@ -54,7 +46,7 @@ import weltwright.units.MeasureUnit;
 
 /**
  * The page of a window's job: title and stages at the top, the form of the selected stage and the next step at the
- * left, the drawing that it changes at the right. Creates the panels of the stages and connects them.
+ * left, the drawing that it changes at the right. Connects the panels of the stages.
  */
 final class JobPage extends JPanel {
     private static final Messages TEXTS = Messages.of(JobPage.class);
@@ -72,7 +64,6 @@ final class JobPage extends JPanel {
     private final transient LeatherStage leather;
     private final transient OutputActions outputActions;
     private final transient LensCalibrationAction lensCalibration;
-    private final transient FindingList findings = new FindingList();
     private final transient ApplicationActions actions;
     private final KnifeForm knifeForm;
     private final BenchPanel benchPanel;
@@ -89,11 +80,15 @@ final class JobPage extends JPanel {
     private transient Optional<Photo> displayedPhoto = Optional.empty();
     private boolean photoRequested;
 
-    /** @param openedBefore the job that the window began with, as {@link JobModel#openedJob} tells it */
+    /**
+     * @param panels created before, or now
+     * @param openedBefore the job that the window began with, as {@link JobModel#openedJob} tells it
+     */
     JobPage(
             MainWindow window,
             Application application,
             ApplicationActions actions,
+            JobPagePanels panels,
             Object openedBefore,
             TaskQueue tasks,
             FileDialogs dialogs,
@@ -111,53 +106,38 @@ final class JobPage extends JPanel {
         this.actions = actions;
         openedJob = openedBefore;
         Preferences preferences = application.preferences();
-        PhoneLensStore lensStore = application.lensStore();
-        DisplayUnit displayUnit = window.displayUnit();
-        PrinterPreferences printer = new PrinterPreferences(preferences);
-        CutterPreferences cutter = new CutterPreferences(preferences);
-        outlinePanel = new OutlinePanel(model, tasks, findings);
-        photoPanel = new PhotoPanel(model, () -> showPhoto(false), findings);
-        patternPanel = new PatternPanel(model, tasks, displayUnit, dialogs, findings);
-        paper = new PaperModel(model, patternPanel::pattern, printer, InstalledPrinters::find, tasks);
+        outlinePanel = panels.outline.get();
+        photoPanel = new PhotoPanel(model, () -> showPhoto(false), panels.findings);
+        patternPanel = panels.pattern.get();
+        paper = new PaperModel(model, patternPanel::pattern, panels.printer, InstalledPrinters::find, tasks);
         benchPanel = new BenchPanel(model, patternPanel::pattern, tasks);
         outputActions = new OutputActions(
                 model,
                 patternPanel::pattern,
                 paper,
-                printer,
-                cutter,
+                panels.printer,
+                panels.cutter,
                 tasks,
                 dialogs,
                 toasts::showMessage,
                 toasts::showSaved);
-        leather = new LeatherStage(
-                frame,
-                model,
-                application.leatherFiles(),
-                lensStore,
-                patternPanel::pattern,
-                patternPanel::error,
-                printer,
-                cutter,
-                tasks,
-                dialogs,
-                toasts::showMessage,
-                toasts::showSaved);
-        lensCalibration = new LensCalibrationAction(model, tasks, dialogs, lensStore, toasts::showMessage);
+        leather = panels.leather.get();
+        lensCalibration =
+                new LensCalibrationAction(model, tasks, dialogs, application.lensStore(), toasts::showMessage);
         orderPopup = new OrderPopup(frame, model, new OrderForm(model));
         header = new JobHeader(model, actions.home, actions.order, actions.topLineActions());
-        ThicknessPhotoAction thicknessPhoto = new ThicknessPhotoAction(model, tasks, dialogs, toasts::showMessage);
-        knifeForm = new KnifeForm(model, lensStore, () -> showPhoto(true), thicknessPhoto);
+        knifeForm = panels.knifeForm.get();
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
         forms.add(WorkflowStage.KNIFE, knifeForm);
-        forms.add(WorkflowStage.SHEATH, new SheathForm(model, this::makerDefaults));
+        forms.add(WorkflowStage.SHEATH, panels.sheathForm.get());
         forms.add(WorkflowStage.LEATHER, leather.form());
-        CutterForm cutterForm = new CutterForm(cutter, actions.saveSvg, actions.saveDxf);
+        CutterForm cutterForm = new CutterForm(panels.cutter, actions.saveSvg, actions.saveDxf);
         forms.add(
                 WorkflowStage.PAPER,
                 new PaperForm(paper, actions.savePdf, actions.printChosenPages, actions.print, cutterForm));
         forms.add(WorkflowStage.BENCH, benchPanel.createForm(dialogs));
         orderPopup.form().onRefusal(this::update);
+        panels.findings.onShow(this::showDrawing);
         drawings = new DrawingCards(
                 photoPanel,
                 outlinePanel,
@@ -199,7 +179,6 @@ final class JobPage extends JPanel {
         patternPanel.addListener(benchPanel::patternChanged);
         patternPanel.addListener(leather::patternChanged);
         leather.addProgressListener(this::update);
-        findings.onShow(this::showDrawing);
         DisplayUnit displayUnit = window.displayUnit();
         displayUnit.addListener(() -> setUnit(displayUnit.unit()));
         setUnit(displayUnit.unit());
@@ -212,14 +191,6 @@ final class JobPage extends JPanel {
 
     LensCalibrationAction lensCalibration() {
         return lensCalibration;
-    }
-
-    private MakerDefaults makerDefaults() {
-        try {
-            return application.makerDefaults().read();
-        } catch (UserFacingException e) {
-            return MakerDefaults.USUAL; // it is told when a job begins
-        }
     }
 
     /** Returns the button of the next step. */
@@ -345,7 +316,7 @@ final class JobPage extends JPanel {
     }
 
     /** Switches between the photo as taken and the outline. */
-    private void showPhoto(boolean requested) {
+    void showPhoto(boolean requested) {
         photoRequested = requested;
         goTo(WorkflowStage.KNIFE);
         if (requested) {

@@ -71,6 +71,7 @@ public final class MainWindow {
     private final ApplicationActions actions;
     private final WindowPages pages;
     private final Object firstJob;
+    private final JobPagePanels panels;
     private Optional<JobPage> page = Optional.empty();
 
     /** Creates a window with an empty job. */
@@ -105,6 +106,7 @@ public final class MainWindow {
                 this::openSample,
                 jobFiles::open);
         pages = new WindowPages(home);
+        panels = new JobPagePanels(this, application, tasks, dialogs, toasts);
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
         toasts.install(frame.getLayeredPane());
@@ -218,13 +220,24 @@ public final class MainWindow {
     JobPage page() {
         if (page.isEmpty()) {
             JobPage created = new JobPage(
-                    this, application, actions, firstJob, tasks, dialogs, jobFiles, traceController, toasts);
+                    this, application, actions, panels, firstJob, tasks, dialogs, jobFiles, traceController, toasts);
             page = Optional.of(created);
             pages.addJob(created);
             WindowDrop.leaveDropsToWindow(created);
             created.begin();
         }
         return page.get();
+    }
+
+    /** Creates the page of the job, which is not shown by that, in pieces, between which the window takes input. */
+    void preparePage() {
+        if (page.isEmpty() && frame.isDisplayable()) {
+            if (panels.createNext()) {
+                SwingUtilities.invokeLater(this::preparePage);
+            } else {
+                page();
+            }
+        }
     }
 
     /** Shows the page of the job. */

@@ -12,7 +12,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.time.Duration;
-import java.util.HexFormat;
+import java.util.Base64;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -70,7 +70,7 @@ public final class UploadServer implements AutoCloseable {
         this.receiver = receiver;
         byte[] key = new byte[KEY_BYTES];
         new SecureRandom().nextBytes(key);
-        path = "/" + HexFormat.of().formatHex(key);
+        path = "/" + Base64.getUrlEncoder().withoutPadding().encodeToString(key);
         server = HttpServer.create(new InetSocketAddress(address, 0), BACKLOG);
         server.setExecutor(executor);
         server.createContext("/", this::handle);

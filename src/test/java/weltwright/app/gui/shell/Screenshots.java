@@ -26,13 +26,16 @@ import javax.swing.AbstractButton;
 import javax.swing.JDialog;
 import javax.swing.SwingUtilities;
 import weltwright.app.gui.leather.LeatherFiles;
+import weltwright.app.gui.model.WorkflowStage;
 import weltwright.app.gui.testing.InMemoryPreferences;
 import weltwright.app.gui.testing.OpenedFiles;
 import weltwright.app.gui.theme.Theme;
+import weltwright.app.gui.upload.UploadDialog;
 import weltwright.image.Photo;
 import weltwright.job.CuttingPlan;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
+import weltwright.job.JobFile;
 import weltwright.job.MakerDefaultsFile;
 import weltwright.job.OpenJobs;
 import weltwright.job.PhoneLensStore;
@@ -48,12 +51,14 @@ import weltwright.trace.ProgressListener;
 
 /**
  * Makes screenshots of all places of the window from the sample photos: in both themes, each language of the program,
- * at 1024 × 700 and 1440 × 900, and at twice the size for screens of twice the resolution. Needs a display.
+ * at 1024 × 700 and 1440 × 900, and with everything 1.25, 1.5 and 2 times as large. Needs a display.
  *
- * <p>Arguments: the folder, which is created; by default {@code target/screenshots}.
+ * <p>Arguments: the folder, which is created; by default {@code target/screenshots}. With a scale as the second, in
+ * this scale and the language of the process alone.
  */
 final class Screenshots {
     private static final List<String> LANGUAGES = List.of("en", "de");
+    private static final List<Double> SCALES = List.of(1.0, 1.25, 1.5, 2.0);
     private static final String STOCK = "shoulder 1";
 
     /** Longer than all but the search for a layout takes, which goes on for as long as it is let. */
@@ -65,16 +70,24 @@ final class Screenshots {
     private static final int SETTLED_MS = 600;
 
     private final Path folder;
-    private final int scale;
+    private final double scale;
+
+    /**
+     * How many pixels of a picture lie on one of Swing's; Java scales so by whole numbers on Linux, FlatLaf the rest.
+     */
+    private final double pixels;
+
     private final MainWindow window;
+    private final Path state = Files.createTempDirectory("screenshots");
+    private final RecentJobs recentJobs = new RecentJobs(state.resolve("recent-jobs.json"));
     private Theme theme = Theme.LIGHT;
 
-    private Screenshots(Path folder, int scale) throws Exception {
+    private Screenshots(Path folder, double scale) throws Exception {
         this.folder = folder;
         this.scale = scale;
+        pixels = scale == Math.rint(scale) ? scale : 1;
         window = onEventThread(() -> {
             theme.install();
-            Path state = Files.createTempDirectory("screenshots");
             return new Application(
                             new InMemoryPreferences(),
                             new PhoneLensStore(state.resolve("phones")),
@@ -82,7 +95,7 @@ final class Screenshots {
                             new MakerDefaultsFile(state.resolve("defaults.json")),
                             new OpenedFiles(),
                             new OpenJobs(state.resolve("open-jobs")),
-                            new RecentJobs(state.resolve("recent-jobs.json")))
+                            recentJobs)
                     .newWindow();
         });
     }
@@ -92,7 +105,7 @@ final class Screenshots {
         if (args.length < 2) {
             Files.createDirectories(folder);
             for (String language : LANGUAGES) {
-                for (int scale : new int[] {1, 2}) {
+                for (double scale : SCALES) {
                     if (hasBundle(language)) {
                         runInAProcess(folder, language, scale);
                     }
@@ -100,7 +113,7 @@ final class Screenshots {
             }
             return;
         }
-        new Screenshots(folder, Integer.parseInt(args[1])).takeAll();
+        new Screenshots(folder, Double.parseDouble(args[1])).takeAll();
         System.exit(0);
     }
 
@@ -110,17 +123,17 @@ final class Screenshots {
     }
 
     /** Scale and language hold for a process from its start. */
-    private static void runInAProcess(Path folder, String language, int scale)
+    private static void runInAProcess(Path folder, String language, double scale)
             throws IOException, InterruptedException {
         int code = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Duser.language=" + language,
-                        "-Dsun.java2d.uiScale=" + scale,
+                        scale == Math.rint(scale) ? "-Dsun.java2d.uiScale=" + scale : "-Dflatlaf.uiScale=" + scale,
                         "-classpath",
                         System.getProperty("java.class.path"),
                         Screenshots.class.getName(),
                         folder.toString(),
-                        Integer.toString(scale))
+                        Double.toString(scale))
                 .inheritIO()
                 .start()
                 .waitFor();
@@ -144,12 +157,26 @@ final class Screenshots {
         Job panels = leafBlade().traced(ProgressListener.NONE);
         open(panels);
         takeStages("panels");
+        takeDialog("full-screen", () -> button("full screen").doClick());
+        click("full screen"); // back into the window
         takeDialog("preferences", window::showPreferences);
+        takeDialog("phone", () -> UploadDialog.show(window.frame(), photo -> {}));
         click("stage Leather");
         takeDialog("leather-from-photo", () -> button("add from photo").doClick());
         String longest = "Drop point of reindeer antler, ".repeat(4).substring(0, JobFields.KNIFE_NAME.longest());
         open(panels.withOrder(longest, longest, Optional.empty(), ""));
         takeStages("long-names");
+        for (Job each : List.of(photographed, traced, panels)) {
+            Path file = state.resolve(JobFile.suggestedName(each) + JobFile.EXTENSION);
+            JobFile.write(each, file);
+            recentJobs.put(file, WorkflowStage.SHEATH.name());
+        }
+        onEventThread(() -> {
+            window.showHome();
+            return window;
+        });
+        settle();
+        takeInAllLooks("start-with-jobs");
     }
 
     /** Takes a modal dialog in both themes, and closes it. */
@@ -199,8 +226,10 @@ final class Screenshots {
                 each.installInOpenWindows();
                 return each;
             });
-            take(name, 1024, 700);
-            if (scale == 1) {
+            if (pixels == scale) {
+                take(name, 1024, 700);
+            }
+            if (pixels == 1) {
                 take(name, 1440, 900);
             }
         }
@@ -218,10 +247,10 @@ final class Screenshots {
 
     private void write(Component root, String name, int width, int height) throws Exception {
         BufferedImage image = onEventThread(() -> {
-            BufferedImage painted =
-                    new BufferedImage(root.getWidth() * scale, root.getHeight() * scale, BufferedImage.TYPE_INT_RGB);
+            BufferedImage painted = new BufferedImage(
+                    (int) (root.getWidth() * pixels), (int) (root.getHeight() * pixels), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = painted.createGraphics();
-            g.scale(scale, scale);
+            g.scale(pixels, pixels);
             root.paint(g);
             g.dispose();
             return painted;
@@ -231,7 +260,7 @@ final class Screenshots {
                 name,
                 theme.name().toLowerCase(Locale.ROOT),
                 Locale.getDefault().getLanguage(),
-                width + "x" + height + (scale == 1 ? "" : "-at-" + 100 * scale));
+                width + "x" + height + (scale == 1 ? "" : "-at-" + Math.round(100 * scale)));
         ImageIO.write(image, "png", folder.resolve(file + ".png").toFile());
     }
 

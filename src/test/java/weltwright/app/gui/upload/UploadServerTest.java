@@ -67,7 +67,7 @@ class UploadServerTest {
 
     @Test
     void hasAPathOf128RandomBits() {
-        assertThat(server.uri().getPath()).matches("/[0-9a-f]{32}");
+        assertThat(server.uri().getPath()).matches("/[0-9A-Za-z_-]{22}");
         try (UploadServer other = start(Duration.ofMinutes(1))) {
             assertThat(other.uri().getPath()).isNotEqualTo(server.uri().getPath());
         }
