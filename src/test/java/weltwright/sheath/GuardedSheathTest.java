@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitrary;
@@ -17,6 +18,7 @@ import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import weltwright.error.UserFacingException;
 import weltwright.fit.DrawCheck;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.geometry.Region;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
@@ -153,12 +155,27 @@ class GuardedSheathTest implements RandomSheaths {
                 spec.withDepth(InsertionDepth.ofHandle(
                         knife.landmarks().heel().x() - spec.depth().throatMm(knife))));
         // A skive begins at the row's last sewn place, which differs by less than a pitch where the row begins
-        // elsewhere.
-        assertThat(DiscreteHausdorffDistance.distance(
-                        made.pattern().pieces().get(0).outline().lineString(),
-                        plain.pieces().get(0).outline().lineString()))
-                .as("cut as for the bare knife")
-                .isLessThan(0.1);
+        // elsewhere; that of a welt which is too short for its thickness begins in its middle, which an open side
+        // moves.
+        if (longEnoughToBeSkived(made)) {
+            assertThat(DiscreteHausdorffDistance.distance(
+                            made.pattern().pieces().get(0).outline().lineString(),
+                            plain.pieces().get(0).outline().lineString()))
+                    .as("cut as for the bare knife")
+                    .isLessThan(0.1);
+        }
+    }
+
+    /** Common practice: skived over three times its thickness, but over no more than half of its length. */
+    private static boolean longEnoughToBeSkived(PatternMaker.Made made) {
+        List<Point> stitches = made.plan().stitches();
+        Point foremost =
+                stitches.stream().max(Comparator.comparingDouble(Point::x)).orElseThrow();
+        double edgeMm = Polyline.open(stitches.subList(0, stitches.indexOf(foremost) + 1))
+                .lengthMm();
+        return made.pattern().sizes().stream()
+                .filter(size -> size.kind() == SheathDimension.Kind.WELT_THICKNESS)
+                .allMatch(welt -> 2 * 3 * welt.lengthMm() < edgeMm);
     }
 
     @Provide
