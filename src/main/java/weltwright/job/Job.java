@@ -17,6 +17,7 @@ import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Guard;
 import weltwright.knife.HandleSection;
 import weltwright.knife.Knife;
+import weltwright.knife.ManualCorrection;
 import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
 import weltwright.message.Messages;
@@ -166,7 +167,7 @@ public record Job(
     public Job withTrace(Trace trace) {
         return changed()
                 .trace(Optional.of(trace))
-                .silhouette(Optional.of(adjusted(trace.silhouette())))
+                .silhouette(Optional.of(adjusted(told(trace).silhouette())))
                 .unsure(trace.unsure())
                 .build();
     }
@@ -185,8 +186,24 @@ public record Job(
         return changed().silhouette(Optional.of(adjusted)).unsure(left).build();
     }
 
+    /** Returns the trace with the spine on the side that the user confirmed; as it is where it was not confirmed. */
+    public Optional<Trace> toldTrace() {
+        return trace.map(this::told);
+    }
+
+    private Trace told(Trace traced) {
+        return spineOnLeft
+                .map(left -> traced.withSpineOnLeft(left, settings.assumingUsual()))
+                .orElse(traced);
+    }
+
+    /** Returns the silhouette of the trace, adjusted to the user's measures and spine side. */
+    public Optional<Silhouette> proposal() {
+        return toldTrace().map(told -> adjusted(told.silhouette()));
+    }
+
     /** Returns a silhouette adjusted to the user's measures and spine side. */
-    Silhouette adjusted(Silhouette silhouette) {
+    private Silhouette adjusted(Silhouette silhouette) {
         boolean right = spineOnLeft.isEmpty() || spineOnLeft.get() == silhouette.spineOnLeft();
         return CaliperMeasure.bentTo(right ? silhouette : silhouette.withOtherSide(), calipers);
     }
@@ -233,10 +250,21 @@ public record Job(
                 .build();
     }
 
-    /** Confirms the side of the spine, for this and every later trace of the photo. */
+    /**
+     * Confirms the side of the spine, for this and every later trace of the photo. The outline becomes that of the
+     * trace with this side, with the user's corrections.
+     */
     public Job withSpine(boolean onLeft) {
         Job confirmed = changed().spineOnLeft(Optional.of(onLeft)).build();
-        return silhouette.map(confirmed::withSilhouette).orElse(confirmed);
+        Optional<Silhouette> now = silhouette.map(confirmed::adjusted);
+        Optional<Silhouette> corrected = confirmed
+                .proposal()
+                .flatMap(anew -> now.map(
+                        by -> new ManualCorrection(confirmed.adjusted(proposal().orElseThrow()), by).on(anew)));
+        return confirmed
+                .changed()
+                .silhouette(corrected.or(() -> now).map(confirmed::adjusted))
+                .build();
     }
 
     /**
@@ -308,7 +336,7 @@ public record Job(
 
     /** Whether the silhouette differs from that of the trace, adjusted to the user's measures and spine side. */
     public boolean isCorrected() {
-        return silhouette.isPresent() && !silhouette.equals(trace.map(traced -> adjusted(traced.silhouette())));
+        return silhouette.isPresent() && !silhouette.equals(proposal());
     }
 
     /**
@@ -316,8 +344,8 @@ public record Job(
      */
     public boolean isCorrectedBesidesGuard() {
         return isCorrected()
-                && trace.map(traced ->
-                                !withoutGuard(adjusted(traced.silhouette())).equals(withoutGuard(silhouette.get())))
+                && proposal()
+                        .map(proposed -> !withoutGuard(proposed).equals(withoutGuard(silhouette.get())))
                         .orElse(true);
     }
 
@@ -326,7 +354,7 @@ public record Job(
      * from the tip, or no guard. Where the guard was not corrected, that of the trace stays.
      */
     public Job withGuardOf(Job before) {
-        Optional<Guard> found = before.trace.flatMap(traced -> guard(before.adjusted(traced.silhouette())));
+        Optional<Guard> found = before.proposal().flatMap(Job::guard);
         if (silhouette.isEmpty()
                 || before.silhouette.isEmpty()
                 || before.guard().equals(found)) {

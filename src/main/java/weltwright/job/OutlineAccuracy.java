@@ -39,7 +39,7 @@ public record OutlineAccuracy(double error95Mm, double byHand, double contradict
 
     private static OutlineAccuracy of(Job job, Trace trace, Silhouette now) {
         double traced95 = trace.error().error95Mm();
-        double byHand = job.isCorrected() ? shareMoved(job.adjusted(trace.silhouette()), now) : 0;
+        double byHand = job.isCorrected() ? shareMoved(job.proposal().orElseThrow(), now) : 0;
         double error95 = Math.sqrt((1 - byHand) * traced95 * traced95 + byHand * HAND95_MM * HAND95_MM);
         double contradiction = 0;
         for (CaliperMeasure caliper : job.calipers()) {

@@ -12,7 +12,7 @@ import weltwright.geometry.curve.OutlineEdit;
 /**
  * The corrections that a user made by hand to an outline, to be repeated on another outline of the same knife. Traced
  * again with other thicknesses, a knife comes out a little larger or smaller, and its trace is wrong in the same
- * places.
+ * places. All have the spine on the same side.
  *
  * @param proposed the outline as it was proposed
  * @param corrected the outline as the user left it
@@ -31,19 +31,17 @@ public record ManualCorrection(Silhouette proposed, Silhouette corrected) {
 
     /** Applies the corrections to another proposed outline. A stretch that does not fit there is left as proposed. */
     public Silhouette on(Silhouette other) {
-        boolean sameSide = corrected.spineOnLeft() == proposed.spineOnLeft();
-        Silhouette before = sameSide ? proposed : proposed.withOtherSide();
-        Silhouette result = other.spineOnLeft() == corrected.spineOnLeft() ? other : other.withOtherSide();
-        UnaryOperator<Point> motion = motion(before, result);
+        Silhouette result = other;
+        UnaryOperator<Point> motion = motion(proposed, result);
         for (Polyline stretch : stretches()) {
             result = redrawn(result, stretch.map(motion));
         }
-        if (!sameGuardPresence(corrected, before)) {
+        if (!sameGuardPresence(corrected, proposed)) {
             result = result.withGuard(corrected.landmarks().guard().map(guard -> guard.map(motion)));
             result = result.withOutline(result.outline());
         }
         for (MovableLandmark place : MovableLandmark.on(corrected)) {
-            if (place.isOn(before) && place.of(corrected).distance(place.of(before)) > MOVED_MM) {
+            if (place.isOn(proposed) && place.of(corrected).distance(place.of(proposed)) > MOVED_MM) {
                 result = place.pulled(result, motion.apply(place.of(corrected)));
             }
         }

@@ -16,7 +16,6 @@ import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.edge.EdgePoint;
 import weltwright.trace.ground.TraceableGround;
 import weltwright.trace.outline.OutlineParallaxCorrection;
-import weltwright.trace.outline.ThicknessParallax;
 import weltwright.trace.outline.ThicknessRemoval;
 
 /**
@@ -135,23 +134,9 @@ public final class EdgeSnapper {
     }
 
     private Polyline withoutThickness(Polyline seen, Silhouette knife) {
-        ThicknessParallax thickness = Tracer.thickness(settings);
-        Polyline outline = knife.outline().sampled(0.5);
-        // As the trace itself, which takes off the mean of both cases where the edge's side is in doubt.
-        double sure = trace.landmarkError().edgeSure();
-        double buttX = outline.points().stream().mapToDouble(Point::x).min().orElseThrow();
-        OutlineParallaxCorrection parallax = new OutlineParallaxCorrection(
-                thickness,
-                trace.view(),
-                trace.midPlane(),
-                trace.onGround(),
-                outline,
-                knife.landmarks().heel().x(),
-                knife.landmarks().tip().x(),
-                buttX,
-                knife.spineOnLeft() ? sure : 1 - sure);
-        double buttExcess =
-                thickness.buttExcessMm(parallax.lean(knife.landmarks().butt()).x());
+        OutlineParallaxCorrection parallax = trace.parallax(knife, settings);
+        double buttExcess = Tracer.thickness(settings)
+                .buttExcessMm(parallax.lean(knife.landmarks().butt()).x());
         double[] station = seen.stationsMm();
         List<Point> thin = new ArrayList<>();
         for (int i = 0; i < station.length; i++) {
@@ -159,7 +144,7 @@ public final class EdgeSnapper {
             Point along = seen.at(station[i] + DIRECTION_MM).minus(seen.at(station[i] - DIRECTION_MM));
             Point outward = along.unit().left().times(-1);
             Point moved = p.minus(outward.times(parallax.shift(p, outward).outMm()));
-            thin.add(ThicknessRemoval.moveButt(moved, buttX, buttExcess));
+            thin.add(ThicknessRemoval.moveButt(moved, parallax.buttX(), buttExcess));
         }
         return Polyline.open(thin);
     }

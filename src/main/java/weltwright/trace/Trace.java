@@ -6,9 +6,12 @@ import java.util.Optional;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
 import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
+import weltwright.trace.capture.TraceSettings;
+import weltwright.trace.outline.OutlineParallaxCorrection;
 import weltwright.trace.outline.UncertainStretch;
 import weltwright.trace.quality.LandmarkUncertainty;
 import weltwright.trace.report.ErrorBudget;
@@ -36,13 +39,36 @@ public record Trace(
         LandmarkUncertainty landmarkError,
         List<UncertainStretch> unsure,
         List<TraceNote> notes) {
+    /** Step of outlines whose displacement is computed; chosen by eye. */
+    private static final double ALONG_STEP_MM = 0.5;
 
-    /** Returns the trace with edge and spine exchanged by the user. */
-    public Trace withOtherSide() {
+    /**
+     * Returns the trace with the spine on the side that the user told. As far as that was in doubt, the trace took the
+     * mean of both cases off for the blade's thickness; the blade is moved by the difference.
+     *
+     * @param settings with which it was traced
+     */
+    public Trace withSpineOnLeft(boolean onLeft, TraceSettings settings) {
+        Silhouette sided = silhouette.spineOnLeft() == onLeft ? silhouette : silhouette.withOtherSide();
         return TraceBuilder.builder(this)
-                .silhouette(silhouette.withOtherSide())
+                .silhouette(parallax(silhouette, settings).withSpineTold(sided))
                 .landmarkError(landmarkError.withEdgeConfirmed())
                 .build();
+    }
+
+    /** Returns the displacement by the knife's thickness of a silhouette in this trace's frame. */
+    OutlineParallaxCorrection parallax(Silhouette knife, TraceSettings settings) {
+        Polyline along = knife.outline().sampled(ALONG_STEP_MM);
+        return new OutlineParallaxCorrection(
+                Tracer.thickness(settings),
+                view,
+                midPlane,
+                onGround,
+                along,
+                knife.landmarks().heel().x(),
+                knife.landmarks().tip().x(),
+                along.points().stream().mapToDouble(Point::x).min().orElseThrow(),
+                knife.spineOnLeft() ? landmarkError.edgeSure() : 1 - landmarkError.edgeSure());
     }
 
     /** Returns the trace with another guard, or with none. */

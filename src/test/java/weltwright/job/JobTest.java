@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
+import weltwright.knife.MovableLandmark;
 import weltwright.knife.Silhouette;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
@@ -55,13 +57,35 @@ class JobTest {
             Job told = traced.withSpine(left);
             assertThat(told.asksForEdge()).isFalse();
             assertThat(told.silhouette())
-                    .contains(left ? trace.silhouette() : trace.silhouette().withOtherSide());
+                    .contains(trace.withSpineOnLeft(left, told.settings().assumingUsual())
+                            .silhouette());
+            assertThat(told.silhouette().orElseThrow().spineOnLeft()).isEqualTo(left);
             Job again = told.withSettings(OTHER).withTrace(trace);
-            assertThat(again.silhouette()).isEqualTo(told.silhouette());
+            assertThat(again.silhouette().orElseThrow().spineOnLeft()).isEqualTo(left);
             assertThat(again.asksForEdge()).isFalse();
             assertThat(told.withPhoto(TestJobs.photo()).withTrace(trace).asksForEdge())
                     .isTrue();
         }
+    }
+
+    /** The blade moves as the trace is told the side; what was pulled stays where the user pulled it. */
+    @Test
+    void keepsCorrectionsWhenTheSideOfTheSpineIsTold() {
+        Job traced = EMPTY.withTrace(TestJobs.full().trace().orElseThrow());
+        Job pulled = traced.withSilhouette(
+                MovableLandmark.BUTT.pulled(traced.silhouette().orElseThrow(), new Point(-108, 4)));
+        Point butt = pulled.silhouette().orElseThrow().landmarks().butt();
+        for (boolean left : new boolean[] {true, false}) {
+            Job told = pulled.withSpine(left);
+            Silhouette kept = told.silhouette().orElseThrow();
+            assertThat(kept.outline()).isEqualTo(told.proposal().orElseThrow().outline());
+            assertThat(kept.landmarks().butt().distance(butt)).isLessThan(0.1);
+            assertThat(kept.landmarks().butt())
+                    .isNotEqualTo(told.proposal().orElseThrow().landmarks().butt());
+            assertThat(told.unsure()).isEqualTo(traced.unsure());
+        }
+        assertThat(pulled.withSpine(true).withSpine(false).silhouette())
+                .isEqualTo(pulled.withSpine(false).silhouette());
     }
 
     @Test

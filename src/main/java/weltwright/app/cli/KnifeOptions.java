@@ -65,8 +65,8 @@ final class KnifeOptions {
     private @Nullable String guard;
 
     /** Returns the trace with the options for edge side and guard applied. */
-    Trace applyTo(Trace trace) {
-        Trace sided = otherSide ? trace.withOtherSide() : trace;
+    Trace applyTo(Trace trace, TraceSettings settings) {
+        Trace sided = otherSide ? trace.withSpineOnLeft(!trace.silhouette().spineOnLeft(), settings) : trace;
         return sided.withGuard(guard(sided.silhouette()));
     }
 

@@ -64,7 +64,8 @@ final class TraceCommand implements Runnable {
                 lensStore);
         Trace trace;
         try (terminal) {
-            trace = knife.applyTo(Tracer.trace(photo, settings.assumingUsual(), terminal));
+            TraceSettings usual = settings.assumingUsual();
+            trace = knife.applyTo(Tracer.trace(photo, usual, terminal), usual);
         }
         outputFile.write(out -> OutlineJson.write(trace, out));
         PrintWriter out = spec.commandLine().getOut();

@@ -2,6 +2,7 @@ package weltwright.trace.outline;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.geometry.Point;
@@ -9,6 +10,7 @@ import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
 import weltwright.knife.HandleFrontStep;
 import weltwright.knife.OutlineSides;
+import weltwright.knife.Silhouette;
 
 /**
  * Computes the displacement of a knife's silhouette by its thickness at points of its outline: finds the part of the
@@ -20,6 +22,11 @@ public final class OutlineParallaxCorrection {
 
     /** Least height of a step in the mid-plane: the error of what is taken off for the handle's section. By eye. */
     private static final double LEAST_STEP_MM = 0.3;
+
+    /** Distance along the blade, to either side, from which a normal is taken; chosen by eye. */
+    private static final double CHORD_MM = 1.5;
+
+    private static final double CURVE_STEP_MM = 0.1;
 
     private final ThicknessParallax thickness;
     private final CameraView view;
@@ -71,6 +78,50 @@ public final class OutlineParallaxCorrection {
                         fromTip -> thickness.spineThicknessMm() * taper(tipX - fromTip));
     }
 
+    /** Returns the least x of the outline. */
+    public double buttX() {
+        return buttX;
+    }
+
+    /**
+     * Returns a silhouette from which the mean of both cases was taken off, with the blade moved as if its spine had
+     * been known to be where the silhouette has it.
+     *
+     * @param silhouette in the outline's frame
+     */
+    public Silhouette withSpineTold(Silhouette silhouette) {
+        Polyline curve = silhouette.outline().sampled(CURVE_STEP_MM);
+        UnaryOperator<Point> move = p -> {
+            double at = curve.stationOf(p);
+            Point before = onBlade(curve.at(at - CHORD_MM), p);
+            Point after = onBlade(curve.at(at + CHORD_MM), p);
+            if (p.x() < heelX || before.equals(after)) {
+                return p;
+            }
+            Point outward = after.minus(before).unit().left().times(-1);
+            boolean above = p.y() > sides.middle(p.x());
+            double told = thickness.doubleEdged() || above != silhouette.spineOnLeft() ? 0 : 1;
+            double excessMm = (spine(above) - told) * spineOverEdgeMm(p) / 2 * Math.abs(lean(p).dot(outward));
+            return p.plus(outward.times(excessMm));
+        };
+        return new Silhouette(
+                silhouette.outline().map(move), silhouette.landmarks().map(move), silhouette.spineOnLeft());
+    }
+
+    /** Returns a point if it is on the blade, or another one. */
+    private Point onBlade(Point p, Point orElse) {
+        return p.x() < heelX ? orElse : p;
+    }
+
+    /** Returns how much thicker the blade's spine is than its edge, beside a point. */
+    private double spineOverEdgeMm(Point p) {
+        return bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm(p);
+    }
+
+    private double edgeMm(Point p) {
+        return thickness.edgeThicknessMm() * taper(p.x());
+    }
+
     private double taper(double x) {
         return ThicknessParallax.taper((x - heelX) / (tipX - heelX));
     }
@@ -102,9 +153,8 @@ public final class OutlineParallaxCorrection {
                     .times(outward.y() * outward.y());
         }
         double spine = spine(p.y() > sides.middle(x));
-        double edgeMm = thickness.edgeThicknessMm() * taper(p.x());
-        double moreMm = bladeThickness.applyAsDouble(tipX - p.x()) - edgeMm;
-        return ThicknessParallax.bladeSide(edgeMm + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across);
+        double moreMm = spineOverEdgeMm(p);
+        return ThicknessParallax.bladeSide(edgeMm(p) + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across);
     }
 
     /**

@@ -185,7 +185,9 @@ class MakeCommandTest {
         assertThat(told.spineOnLeft()).contains(other);
         assertThat(told.silhouette().orElseThrow().spineOnLeft()).isEqualTo(other);
         assertThat(told.silhouette().orElseThrow().outline())
-                .isEqualTo(proposed.silhouette().orElseThrow().outline());
+                .as("the blade's thickness is taken off on the other side")
+                .isNotEqualTo(proposed.silhouette().orElseThrow().outline());
+        assertThat(told.isCorrected()).isFalse();
         assertThat(told.trace()).as("what the photo showed").isEqualTo(proposed.trace());
 
         CommandLineRun.of("make", toldFile, "-o", folder.resolve("again")).succeeds();

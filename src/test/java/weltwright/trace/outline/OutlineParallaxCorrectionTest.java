@@ -3,8 +3,11 @@ package weltwright.trace.outline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import weltwright.camera.CameraView;
 import weltwright.camera.PinholeCamera;
 import weltwright.camera.Plane;
@@ -12,8 +15,12 @@ import weltwright.camera.Vector3;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.RigidMotion;
+import weltwright.geometry.curve.Outline;
+import weltwright.geometry.curve.OutlineNode;
 import weltwright.knife.HandleFrontStep;
 import weltwright.knife.HandleSection;
+import weltwright.knife.Landmarks;
+import weltwright.knife.Silhouette;
 import weltwright.knife.ThicknessProfile;
 
 /**
@@ -27,23 +34,27 @@ class OutlineParallaxCorrectionTest {
     private static final double HANDLE_MM = 18;
     private static final double HALF_MM = 12;
     private static final RigidMotion ON_GROUND = new RigidMotion(Math.PI / 2, new Point(60, 30));
-    private static final OutlineParallaxCorrection CORRECTION = new OutlineParallaxCorrection(
-            new ThicknessParallax(SPINE_MM, 0.4, HANDLE_MM, ThicknessProfile.NONE, HandleSection.ROUND, false),
-            new CameraView(
-                    new PinholeCamera(2000, 1000, 1000, 0, 0),
-                    new Vector3(Math.PI, 0, 0),
-                    new Vector3(0, 0, DISTANCE_MM)),
-            new Plane(HEIGHT_MM, new Point(0, 0)),
-            ON_GROUND,
-            Polyline.closed(List.of(
-                    new Point(-100, -HALF_MM),
-                    new Point(100, -HALF_MM),
-                    new Point(100, HALF_MM),
-                    new Point(-100, HALF_MM))),
-            0,
-            100,
-            -100,
-            1);
+    private static final OutlineParallaxCorrection CORRECTION = correction(1);
+
+    private static OutlineParallaxCorrection correction(double spineOnLeft) {
+        return new OutlineParallaxCorrection(
+                new ThicknessParallax(SPINE_MM, 0.4, HANDLE_MM, ThicknessProfile.NONE, HandleSection.ROUND, false),
+                new CameraView(
+                        new PinholeCamera(2000, 1000, 1000, 0, 0),
+                        new Vector3(Math.PI, 0, 0),
+                        new Vector3(0, 0, DISTANCE_MM)),
+                new Plane(HEIGHT_MM, new Point(0, 0)),
+                ON_GROUND,
+                Polyline.closed(List.of(
+                        new Point(-100, -HALF_MM),
+                        new Point(100, -HALF_MM),
+                        new Point(100, HALF_MM),
+                        new Point(-100, HALF_MM))),
+                0,
+                100,
+                -100,
+                spineOnLeft);
+    }
 
     /** In the knife's frame: from a place towards the camera's foot, over how far the camera is above it. */
     private static Point lean(Point at) {
@@ -64,6 +75,40 @@ class OutlineParallaxCorrectionTest {
         double across = lean(at).y();
         assertThat(CORRECTION.shift(at, new Point(0, 1)).outMm())
                 .isCloseTo(SPINE_MM / 2 * Math.abs(across) * ThicknessParallax.taper(0.1), within(1e-9));
+    }
+
+    /**
+     * Whatever the doubt of the side was, the outline becomes the one from which a sure correction was taken off, but
+     * for the turn of its normals at the tip, which is cut square here.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.5, true", "0.5, false", "0.3, true", "1, false"})
+    void aSpineThatIsToldGivesTheOutlineOfASureTrace(double probability, boolean onLeft) {
+        Silhouette sure = withoutThickness(correction(onLeft ? 1 : 0), onLeft);
+        Silhouette doubtful = withoutThickness(correction(probability), onLeft);
+        Silhouette told = correction(probability).withSpineTold(doubtful);
+        for (int i = 0; i < told.outline().nodes().size(); i++) {
+            Point at = told.outline().nodes().get(i).at();
+            assertThat(at.distance(sure.outline().nodes().get(i).at()))
+                    .as("at %.0f, %.0f", at.x(), at.y())
+                    .isLessThan(0.02);
+        }
+    }
+
+    /** The knife with its displacement taken off at places along both sides, and with a pointed tip. */
+    private static Silhouette withoutThickness(OutlineParallaxCorrection correction, boolean spineOnLeft) {
+        List<OutlineNode> nodes = new ArrayList<>(List.of(new OutlineNode(new Point(100, 0), true)));
+        for (int side : new int[] {1, -1}) {
+            for (int x : side > 0 ? new int[] {99, 80, 50, 10, -40, -90} : new int[] {-90, -40, 10, 50, 80, 99}) {
+                Point p = new Point(x, side * HALF_MM);
+                Point outward = new Point(0, side);
+                nodes.add(new OutlineNode(
+                        p.minus(outward.times(correction.shift(p, outward).outMm())), true));
+            }
+        }
+        Point heel = new Point(0, -HALF_MM);
+        return new Silhouette(
+                new Outline(nodes), new Landmarks(new Point(100, 0), heel, heel.times(-1), heel), spineOnLeft);
     }
 
     /** An ellipse appears as wide as its support function across the line of sight, and is this much narrower. */

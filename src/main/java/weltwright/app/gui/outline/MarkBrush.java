@@ -172,9 +172,8 @@ final class MarkBrush {
             messageListener.accept(TEXTS.text("brush.overtaken"));
         } else {
             Trace trace = result.trace().get();
-            model.change(job -> job.withSettings(settings)
-                    .withTrace(trace)
-                    .withSilhouette(TraceController.corrected(Optional.of(before), trace, before)));
+            model.change(job -> TraceController.withCorrections(
+                    Optional.of(before), job.withSettings(settings).withTrace(trace)));
         }
     }
 

@@ -104,7 +104,8 @@ final class StretchRedrawer {
     private Redrawn redrawn(Job job, Silhouette before, Polyline stroke, double maxDistanceMm) {
         Polyline rough = OutlineEdit.oriented(before.outline(), stroke);
         Polyline line = job.photo().isPresent() && job.trace().isPresent()
-                ? snapper(job.photo().get(), job.trace().get(), job.settings()).snap(before, rough, maxDistanceMm)
+                ? snapper(job.photo().get(), job.toldTrace().get(), job.settings())
+                        .snap(before, rough, maxDistanceMm)
                 : rough.smoothed(DRAWN_SIGMA_MM, STEP_MM);
         Outline outline = OutlineEdit.redrawn(before.outline(), line);
         checkNoReversal(before, outline);

@@ -10,9 +10,7 @@ import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
 import weltwright.job.Job;
-import weltwright.knife.CaliperMeasure;
 import weltwright.knife.ManualCorrection;
-import weltwright.knife.Silhouette;
 import weltwright.message.Messages;
 import weltwright.trace.LocatedKnife;
 import weltwright.trace.ProgressListener;
@@ -128,7 +126,7 @@ public final class TraceController {
                     return;
                 }
                 Trace trace = result.trace().get();
-                UnaryOperator<Job> traced = job -> job.withTrace(trace).withSilhouette(withCorrections(trace));
+                UnaryOperator<Job> traced = job -> withCorrections(lastTraced, job.withTrace(trace));
                 if (partOfLastStep) {
                     model.amend(traced);
                 } else {
@@ -145,24 +143,19 @@ public final class TraceController {
         runningTask = Optional.of(started);
     }
 
-    private Silhouette withCorrections(Trace trace) {
-        return corrected(lastTraced, trace, model.job());
-    }
-
     /**
-     * Returns the silhouette of a new trace with the corrections that were made to the last one of the same photo.
+     * Returns a job that was traced anew with the corrections that were made to the last trace of the same photo.
      *
      * @param lastTraced a job with a trace and perhaps with corrections of it
      */
-    static Silhouette corrected(Optional<Job> lastTraced, Trace trace, Job now) {
+    static Job withCorrections(Optional<Job> lastTraced, Job anew) {
         return lastTraced
-                .filter(before -> before.photo().equals(now.photo()) && before.isCorrected())
-                .map(before -> new ManualCorrection(
-                                CaliperMeasure.bentTo(
-                                        before.trace().orElseThrow().silhouette(), before.calipers()),
+                .filter(before -> before.photo().equals(anew.photo()) && before.isCorrected())
+                .map(before -> anew.withSilhouette(new ManualCorrection(
+                                before.proposal().orElseThrow(),
                                 before.silhouette().orElseThrow())
-                        .on(CaliperMeasure.bentTo(trace.silhouette(), now.calipers())))
-                .orElse(trace.silhouette());
+                        .on(anew.silhouette().orElseThrow())))
+                .orElse(anew);
     }
 
     /**

@@ -19,7 +19,7 @@ class EdgeSideQuestionTest extends MainWindowTestBase {
         asks();
         frame.toggleButton("other side").click();
         robot.waitForIdle();
-        assertThat(job().silhouette()).contains(OutlinedJobs.KNIFE.withOtherSide());
+        isTold(!OutlinedJobs.KNIFE.spineOnLeft());
         isAnswered();
         frame.toggleButton("other side").requireSelected();
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
@@ -31,7 +31,7 @@ class EdgeSideQuestionTest extends MainWindowTestBase {
         asks();
         frame.button("this side").click();
         robot.waitForIdle();
-        assertThat(job().silhouette()).contains(OutlinedJobs.KNIFE);
+        isTold(OutlinedJobs.KNIFE.spineOnLeft());
         isAnswered();
         frame.toggleButton("other side").requireNotSelected();
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
@@ -51,6 +51,12 @@ class EdgeSideQuestionTest extends MainWindowTestBase {
         open(OutlinedJobs.traced(0.75));
         frame.toggleButton("stage Knife").click();
         isAsked();
+    }
+
+    private void isTold(boolean spineOnLeft) {
+        assertThat(job().spineOnLeft()).contains(spineOnLeft);
+        assertThat(job().silhouette().orElseThrow().spineOnLeft()).isEqualTo(spineOnLeft);
+        assertThat(job().isCorrected()).isFalse();
     }
 
     private void isAsked() {

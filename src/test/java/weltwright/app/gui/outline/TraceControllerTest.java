@@ -72,15 +72,18 @@ class TraceControllerTest {
         Point butt = traced.silhouette().orElseThrow().landmarks().butt().plus(new Point(4, 10));
         Job anew = afterTrace(() -> {
             model.change(job -> job.withSilhouette(
-                    MovableLandmark.BUTT.pulled(job.silhouette().orElseThrow().withOtherSide(), butt)));
+                            MovableLandmark.BUTT.pulled(job.silhouette().orElseThrow(), butt))
+                    .withSpine(!job.silhouette().orElseThrow().spineOnLeft()));
             model.change(job -> job.withSettings(thicker(job)));
         });
-        var proposed = anew.trace().orElseThrow().silhouette();
+        var proposed = anew.proposal().orElseThrow();
         var kept = anew.silhouette().orElseThrow();
         assertThat(kept.outline())
                 .isEqualTo(proposed.outline())
                 .isNotEqualTo(traced.silhouette().get().outline());
-        assertThat(kept.spineOnLeft()).isNotEqualTo(proposed.spineOnLeft());
+        assertThat(kept.spineOnLeft())
+                .isEqualTo(proposed.spineOnLeft())
+                .isNotEqualTo(anew.trace().orElseThrow().silhouette().spineOnLeft());
         assertThat(kept.landmarks().tip()).isEqualTo(proposed.landmarks().tip());
         assertThat(kept.landmarks().butt().distance(butt)).isCloseTo(0, within(6.0));
         assertThat(kept.landmarks().butt()).isNotEqualTo(proposed.landmarks().butt());
