@@ -1,5 +1,6 @@
 package weltwright.app.gui.knife;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -7,6 +8,7 @@ import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import weltwright.app.gui.form.CollapsibleSection;
 import weltwright.app.gui.form.FieldFactory;
 import weltwright.app.gui.form.FormPanel;
@@ -122,6 +124,14 @@ public final class KnifeForm extends FormPanel {
         button.addActionListener(e ->
                 model.job().silhouette().ifPresent(s -> model.change(job -> job.withSpine(spineOnLeft.test(s)))));
         addFullWidth(button);
+    }
+
+    /** Sets the listener that is called after Enter was pressed in the field of a thickness. */
+    public void onThicknessEntered(Runnable listener) {
+        for (ValidatedField<?> field : List.of(handle, spine)) {
+            // after the field's own listener, which commits the text
+            field.textField().addActionListener(e -> SwingUtilities.invokeLater(listener));
+        }
     }
 
     /** Moves the focus to the first thickness that is still to be measured; to the handle's where none is. */

@@ -127,6 +127,11 @@ final class JobPage extends JPanel {
         orderPopup = new OrderPopup(frame, model, new OrderForm(model));
         header = new JobHeader(model, actions.home, actions.order, actions.topLineActions());
         knifeForm = panels.knifeForm.get();
+        knifeForm.onThicknessEntered(() -> {
+            if (nextStepBar.proposes(NextStepPrompt.NextAction.FIND_OUTLINE)) {
+                perform(NextStepPrompt.NextAction.FIND_OUTLINE);
+            }
+        });
         outlinePanel.canvas().widthProbe().onMeasure(knifeForm::editWidthAt);
         forms.add(WorkflowStage.KNIFE, knifeForm);
         forms.add(WorkflowStage.SHEATH, panels.sheathForm.get());

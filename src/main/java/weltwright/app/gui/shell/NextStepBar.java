@@ -3,6 +3,7 @@ package weltwright.app.gui.shell;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Graphics;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -69,6 +70,11 @@ final class NextStepBar extends JPanel {
     /** Returns the button of the proposed action. */
     JButton proposedButton() {
         return proposed;
+    }
+
+    /** Returns whether the button performs an action. */
+    boolean proposes(NextStepPrompt.NextAction action) {
+        return shown.action().equals(Optional.of(action));
     }
 
     void show(NextStepPrompt next) {

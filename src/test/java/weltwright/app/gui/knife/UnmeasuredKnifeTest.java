@@ -30,12 +30,16 @@ class UnmeasuredKnifeTest extends MainWindowTestBase {
         assertThat(frame.textBox("next step").text()).contains("Measure the spine");
         frame.button("onward").click();
         awaitFocus("spine thickness");
-        type("spine thickness", "4");
-        frame.button("onward").requireText("Find the outline");
+        frame.textBox("spine thickness").enterText("4");
+        frame.textBox("handle thickness").focus();
+        awaitNextStep("Find the outline");
 
         frame.textBox("spine thickness").deleteText().enterText("\n");
         assertThat(job().settings().spineThicknessMm()).isEmpty();
         frame.button("onward").requireText("Type them");
+
+        type("spine thickness", "4");
+        await("the outline, at Enter", () -> job().trace().isPresent());
     }
 
     @Test

@@ -291,7 +291,6 @@ class MainWindowTest extends MainWindowTestBase {
         await("the photo", () -> job().photo().isPresent());
         frame.textBox("handle thickness").deleteText().enterText("19 mm\n");
         frame.textBox("spine thickness").deleteText().enterText("3.5\n");
-        frame.button("onward").requireText("Find the outline").click();
         await("the outline", () -> job().trace().isPresent());
         Job traced = job();
         assertThat(traced.silhouette()).isEqualTo(traced.trace().map(Trace::silhouette));

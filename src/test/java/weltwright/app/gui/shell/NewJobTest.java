@@ -42,8 +42,6 @@ class NewJobTest extends MainWindowTestBase {
         await("the photo", () -> job().photo().isPresent());
         type("handle thickness", "19");
         type("spine thickness", "3.5");
-        awaitNextStep("Find the outline");
-        frame.button("onward").click();
         await("the outline in the new job", () -> job().trace().isPresent());
         assertThat(job().silhouette()).isEqualTo(job().trace().map(Trace::silhouette));
     }

@@ -78,8 +78,6 @@ class WholeJobTest extends MainWindowTestBase {
         awaitFocus("spine thickness");
         robot.enterText("3.5");
         press(KeyEvent.VK_ENTER);
-        awaitNextStep("Find the outline");
-        press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         await("the outline", () -> job().trace().isPresent());
         awaitNextStep("To the sheath");
         press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
@@ -111,8 +109,6 @@ class WholeJobTest extends MainWindowTestBase {
         type("handle thickness", "19");
         frame.textBox("spine thickness").click();
         type("spine thickness", "3.5");
-        awaitNextStep("Find the outline");
-        frame.button("onward").click();
         await("the outline", () -> job().trace().isPresent());
         awaitNextStep("To the sheath");
         frame.button("onward").click();
