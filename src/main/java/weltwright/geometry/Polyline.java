@@ -138,9 +138,9 @@ public record Polyline(List<Point> points, boolean closed) {
 
     /** The arc length to the point of the chain that is nearest to {@code p}; of several, to the first. */
     public double stationOf(Point p) {
-        double[] s = stationsMm();
         double nearest = Double.POSITIVE_INFINITY;
-        double station = 0;
+        int segment = 0;
+        double part = 0;
         for (int i = 0; i < segments(); i++) {
             Point along = point(i + 1).minus(point(i));
             double length2 = along.dot(along);
@@ -149,10 +149,16 @@ public record Polyline(List<Point> points, boolean closed) {
             double distance = p.distance(point(i).towards(point(i + 1), t));
             if (distance < nearest) {
                 nearest = distance;
-                station = s[i] + t * (s[i + 1] - s[i]);
+                segment = i;
+                part = t;
             }
         }
-        return station;
+        double begin = 0;
+        for (int i = 0; i < segment; i++) {
+            begin += point(i).distance(point(i + 1));
+        }
+        double end = begin + point(segment).distance(point(segment + 1));
+        return begin + part * (end - begin);
     }
 
     /**

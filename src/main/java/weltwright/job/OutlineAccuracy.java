@@ -1,7 +1,10 @@
 package weltwright.job;
 
+import java.util.List;
 import java.util.Optional;
-import weltwright.geometry.Polyline;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import weltwright.geometry.Point;
 import weltwright.knife.CaliperMeasure;
 import weltwright.knife.Silhouette;
 import weltwright.trace.Trace;
@@ -32,6 +35,8 @@ public record OutlineAccuracy(double error95Mm, double byHand, double contradict
 
     private static final double STEP_MM = 0.5;
 
+    private static final GeometryFactory JTS = new GeometryFactory();
+
     /** Returns the accuracy of a job's outline; empty for one that was not traced. */
     public static Optional<OutlineAccuracy> of(Job job) {
         return job.trace().flatMap(trace -> job.silhouette().map(now -> of(job, trace, now)));
@@ -55,10 +60,11 @@ public record OutlineAccuracy(double error95Mm, double byHand, double contradict
     }
 
     private static double shareMoved(Silhouette before, Silhouette now) {
-        Polyline traced = before.outline().sampled(MOVED_MM);
-        var points = now.outline().sampled(MOVED_MM).resampled(STEP_MM).points();
+        IndexedFacetDistance traced =
+                new IndexedFacetDistance(before.outline().sampled(MOVED_MM).lineString());
+        List<Point> points = now.outline().sampled(MOVED_MM).resampled(STEP_MM).points();
         long moved = points.stream()
-                .filter(p -> traced.at(traced.stationOf(p)).distance(p) > MOVED_MM)
+                .filter(p -> traced.distance(JTS.createPoint(p.coordinate())) > MOVED_MM)
                 .count();
         return (double) moved / points.size();
     }

@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -54,7 +57,7 @@ public final class LabelPlacement {
     private final PdfTypeface typeface;
     private final Polygon piece;
     private final PreparedGeometry inside;
-    private final IndexedFacetDistance distance;
+    private final List<Candidate> candidates;
     private final STRtree index = new STRtree();
     private final List<Polygon> reserved = new ArrayList<>();
 
@@ -63,13 +66,12 @@ public final class LabelPlacement {
         this.piece = piece;
         this.inside = PreparedGeometryFactory.prepare(piece);
         List<LineString> lines = drawn.stream().map(Polyline::lineString).toList();
-        this.distance = new IndexedFacetDistance(JTS.createMultiLineString(lines.toArray(new LineString[0])));
+        this.candidates = candidatesInside(lines);
         // Indexes single segments, since the envelope of a long line would match almost every query.
         for (LineString line : lines) {
             for (int i = 0; i + 1 < line.getNumPoints(); i++) {
-                LineString segment =
-                        JTS.createLineString(new Coordinate[] {line.getCoordinateN(i), line.getCoordinateN(i + 1)});
-                index.insert(segment.getEnvelopeInternal(), segment);
+                LineSegment segment = new LineSegment(line.getCoordinateN(i), line.getCoordinateN(i + 1));
+                index.insert(new Envelope(segment.p0, segment.p1), segment);
             }
         }
     }
@@ -77,10 +79,9 @@ public final class LabelPlacement {
     /** The name of the piece: on several lines, or on two where these alone find room. */
     public Label name(List<String> nameLines) {
         List<String> twoLines = twoLines(nameLines);
-        List<Candidate> candidates = candidatesInside();
         for (double size : NAME_SIZES_MM) {
             for (List<String> lines : List.of(nameLines, twoLines)) {
-                Optional<Label> best = roomiest(lines, size, candidates);
+                Optional<Label> best = roomiest(lines, size);
                 if (best.isPresent()) {
                     return reserve(best.get());
                 }
@@ -105,7 +106,7 @@ public final class LabelPlacement {
     public Label in(Polyline outline, String text) {
         Polygon area = JTS.createPolygon(closed(outline.lineString().getCoordinates()));
         PreparedGeometry within = PreparedGeometryFactory.prepare(area);
-        List<Candidate> candidates = candidatesInside().stream()
+        List<Candidate> places = candidates.stream()
                 .filter(candidate ->
                         within.covers(JTS.createPoint(candidate.at().coordinate())))
                 .toList();
@@ -113,7 +114,7 @@ public final class LabelPlacement {
         for (List<String> lines : List.of(List.of(text), halved(text), List.of(text.split(" ")))) {
             for (Point direction : List.of(along, along.left())) {
                 double angle = Label.readable(Math.atan2(direction.y(), direction.x()));
-                for (Candidate candidate : candidates) {
+                for (Candidate candidate : places) {
                     Label trial = Label.of(typeface, lines, MARK_SIZE_MM, candidate.at(), angle);
                     if (within.covers(trial.box()) && isFree(trial)) {
                         return reserve(trial);
@@ -197,7 +198,7 @@ public final class LabelPlacement {
     }
 
     /** The free place inside the piece that is farthest from every line, in the first direction that has one. */
-    private Optional<Label> roomiest(List<String> lines, double sizeMm, List<Candidate> candidates) {
+    private Optional<Label> roomiest(List<String> lines, double sizeMm) {
         Envelope box = piece.getEnvelopeInternal();
         for (double degrees : NAME_DIRECTIONS) {
             Label label = Label.of(typeface, lines, sizeMm, new Point(0, 0), Math.toRadians(degrees));
@@ -227,20 +228,22 @@ public final class LabelPlacement {
      */
     private record Candidate(Point at, double roomMm) {}
 
-    /** A grid of places inside the piece, those with most room first. */
-    private List<Candidate> candidatesInside() {
-        List<Candidate> candidates = new ArrayList<>();
+    /** Returns a grid of places inside the piece, those with most room between the lines first. */
+    private List<Candidate> candidatesInside(List<LineString> lines) {
+        IndexedFacetDistance distance =
+                new IndexedFacetDistance(JTS.createMultiLineString(lines.toArray(new LineString[0])));
+        List<Candidate> found = new ArrayList<>();
         Envelope box = piece.getEnvelopeInternal();
         for (double x = box.getMinX(); x <= box.getMaxX(); x += STEP_MM) {
             for (double y = box.getMinY(); y <= box.getMaxY(); y += STEP_MM) {
                 org.locationtech.jts.geom.Point at = JTS.createPoint(new Coordinate(x, y));
                 if (inside.covers(at)) {
-                    candidates.add(new Candidate(new Point(x, y), distance.distance(at)));
+                    found.add(new Candidate(new Point(x, y), distance.distance(at)));
                 }
             }
         }
-        candidates.sort(Comparator.comparingDouble(Candidate::roomMm).reversed());
-        return candidates;
+        found.sort(Comparator.comparingDouble(Candidate::roomMm).reversed());
+        return found;
     }
 
     /** Outside the piece, level, as near as can be to what it belongs to, and rather to its middle than to an end. */
@@ -290,11 +293,22 @@ public final class LabelPlacement {
         double clear = CLEAR * label.sizeMm();
         Envelope near = new Envelope(box.getEnvelopeInternal());
         near.expandBy(clear);
+        Coordinate[] ring = box.getCoordinates();
         for (Object segment : index.query(near)) {
-            if (((Geometry) segment).isWithinDistance(box, clear)) {
+            if (isWithin(clear, (LineSegment) segment, ring)) {
                 return false;
             }
         }
         return reserved.stream().noneMatch(other -> other.isWithinDistance(box, clear));
+    }
+
+    /** Returns whether a segment is at most so far from the area in a ring. */
+    private static boolean isWithin(double mm, LineSegment segment, Coordinate[] ring) {
+        for (int i = 0; i + 1 < ring.length; i++) {
+            if (Distance.segmentToSegment(segment.p0, segment.p1, ring[i], ring[i + 1]) <= mm) {
+                return true;
+            }
+        }
+        return PointLocation.isInRing(segment.p0, ring);
     }
 }

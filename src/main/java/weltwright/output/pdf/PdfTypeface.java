@@ -13,6 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -45,7 +48,10 @@ public final class PdfTypeface {
 
     public static PdfTypeface in(PDDocument document) throws IOException {
         try (InputStream file = PDDocument.class.getResourceAsStream(FILE)) {
-            return new PdfTypeface(PDType0Font.load(document, file));
+            TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            // Widths are those of single letters; PDFBox compiles regular expressions anew to join each line's letters.
+            letters.setEnableGsub(false);
+            return new PdfTypeface(PDType0Font.load(document, letters, true));
         }
     }
 
