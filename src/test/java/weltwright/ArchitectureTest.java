@@ -4,6 +4,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -13,13 +15,17 @@ import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import weltwright.image.opencv.OpenCvLibraries;
 import weltwright.licence.ThirdPartyLicences;
 
-/** The order of the packages, from photo to paper, as DEVELOPERS.md lists them, and who may use which library. */
+/**
+ * The order of the packages, from photo to paper, as DEVELOPERS.md lists them, who may use which library, and which
+ * methods nobody may use.
+ */
 class ArchitectureTest {
     /** Each package, its sub-packages not included, may use those before it and none after it. */
     private static final List<String> PACKAGES = List.of(
@@ -107,7 +113,38 @@ class ArchitectureTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java", "weltwright");
 
-    static final JavaClasses PROGRAM = new ClassFileImporter()
+    /** Methods that use the default locale, as their Javadoc says. */
+    private static final Set<String> OF_THE_DEFAULT_LOCALE = Set.of(
+            "java.lang.String.format(java.lang.String, [Ljava.lang.Object;)",
+            "java.lang.String.formatted([Ljava.lang.Object;)",
+            "java.lang.String.toLowerCase()",
+            "java.lang.String.toUpperCase()",
+            "java.io.PrintStream.printf(java.lang.String, [Ljava.lang.Object;)",
+            "java.io.PrintStream.format(java.lang.String, [Ljava.lang.Object;)",
+            "java.io.PrintWriter.printf(java.lang.String, [Ljava.lang.Object;)",
+            "java.io.PrintWriter.format(java.lang.String, [Ljava.lang.Object;)",
+            "java.io.Console.printf(java.lang.String, [Ljava.lang.Object;)",
+            "java.util.Formatter.<init>()",
+            "java.util.Formatter.<init>(java.lang.Appendable)",
+            "java.util.Scanner.<init>(java.lang.String)",
+            "java.text.DecimalFormat.<init>()",
+            "java.text.DecimalFormat.<init>(java.lang.String)",
+            "java.text.SimpleDateFormat.<init>()",
+            "java.text.SimpleDateFormat.<init>(java.lang.String)",
+            "java.text.MessageFormat.<init>(java.lang.String)",
+            "java.text.MessageFormat.format(java.lang.String, [Ljava.lang.Object;)",
+            "java.text.NumberFormat.getInstance()",
+            "java.text.NumberFormat.getNumberInstance()",
+            "java.text.NumberFormat.getIntegerInstance()",
+            "java.text.NumberFormat.getPercentInstance()",
+            "java.text.Collator.getInstance()",
+            "java.text.BreakIterator.getLineInstance()",
+            "java.text.BreakIterator.getCharacterInstance()",
+            "java.text.BreakIterator.getWordInstance()",
+            "java.time.format.DateTimeFormatter.ofPattern(java.lang.String)",
+            "java.time.format.DateTimeFormatterBuilder.toFormatter()");
+
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("weltwright");
 
@@ -263,6 +300,29 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(libraries)
+                .check(PROGRAM);
+    }
+
+    /** So that no text of the program depends on the computer's language by chance. */
+    @Test
+    void whateverFormatsOrChangesCaseNamesItsLocale() {
+        noClasses()
+                .should()
+                .accessTargetWhere(new DescribedPredicate<JavaAccess<?>>("the default locale is used") {
+                    @Override
+                    public boolean test(JavaAccess<?> access) {
+                        return OF_THE_DEFAULT_LOCALE.contains(access.getTarget().getFullName());
+                    }
+                })
+                .check(PROGRAM);
+    }
+
+    /** Jackson's own lower case for enums is {@code String.toLowerCase()}. */
+    @Test
+    void jacksonDoesNotChangeTheCaseOfEnums() {
+        noClasses()
+                .should()
+                .accessField("com.fasterxml.jackson.databind.cfg.EnumFeature", "WRITE_ENUMS_TO_LOWERCASE")
                 .check(PROGRAM);
     }
 }

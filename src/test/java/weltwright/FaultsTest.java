@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -12,6 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.image.Photo;
+import weltwright.job.Job;
+import weltwright.job.JobFile;
+import weltwright.job.TestJobs;
 
 /**
  * What a computer can do to the program while it works: it says on one line what is wrong and what to do, and leaves
@@ -98,18 +103,18 @@ class FaultsTest {
         return run;
     }
 
+    /** Makes a pattern of an outline drawn by hand over the photo, whose file alone is larger than the limit. */
     private Path made() throws IOException, InterruptedException {
+        Path job = folder.resolve("drop-point.wwj");
+        JobFile.write(
+                Job.begin(LocalDate.of(2024, 5, 6))
+                        .assumingUsualThicknesses()
+                        .withPhoto(Photo.read(PHOTO))
+                        .withSilhouette(TestJobs.silhouette()),
+                job);
         Path made = folder.resolve("made");
-        ProgramProcess run = ProgramProcess.run(
-                folder,
-                List.of(),
-                Map.of(),
-                "make",
-                PHOTO.toString(),
-                "--handle-thickness=19mm",
-                "--spine-thickness=3.5mm",
-                "-o",
-                made.toString());
+        ProgramProcess run =
+                ProgramProcess.run(folder, List.of(), Map.of(), "make", job.toString(), "-o", made.toString());
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isZero();
         return made;

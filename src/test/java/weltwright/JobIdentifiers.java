@@ -1,5 +1,7 @@
 package weltwright;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.knife.TestKnives;
@@ -11,11 +13,17 @@ import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathKind;
 
-/** Prints the identifiers by which jobs refer to pieces and operations, of sheaths with all kinds of pieces. */
+/** The identifiers by which jobs refer to pieces and operations, of sheaths with all kinds of pieces. */
 final class JobIdentifiers {
     private JobIdentifiers() {}
 
+    /** Prints them, one a line. */
     public static void main(String[] args) {
+        all().forEach(System.out::println);
+    }
+
+    static List<String> all() {
+        List<String> all = new ArrayList<>();
         for (SheathKind kind : SheathKind.values()) {
             for (BeltAttachment.Style style : BeltAttachment.Style.values()) {
                 Pattern pattern = PatternMaker.make(
@@ -23,9 +31,10 @@ final class JobIdentifiers {
                         TestSpecs.bladeAlone(kind)
                                 .withBelt(TestSpecs.bladeAlone(kind).belt().withStyle(style))
                                 .withStrap(Optional.of(HandleStrap.USUAL)));
-                pattern.pieces().stream().map(Piece::id).forEach(System.out::println);
-                AssemblyPlan.of(pattern).order().identifiers(pattern.pieces()).forEach(System.out::println);
+                pattern.pieces().stream().map(Piece::id).forEach(all::add);
+                all.addAll(AssemblyPlan.of(pattern).order().identifiers(pattern.pieces()));
             }
         }
+        return all;
     }
 }

@@ -2,7 +2,10 @@ package weltwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,16 +14,19 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.logging.LogManager;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.cli.CommandLineApplication;
+import weltwright.app.cli.TerminalProgress;
 
 /**
- * The commands of the README and of the guide, one after the other in one folder, each in a process of its own, with
- * the project's photos under the names that they give to the reader's. Maven's commands are what this test is run by;
- * the scripts that make images are tried by .ci/run.
+ * The commands of the README and of the guide, one after the other in one folder, with the project's photos under the
+ * names that they give to the reader's. Maven's commands are what this test is run by; the scripts that make images are
+ * tried by .ci/run.
  */
 class ReadmeCommandsTest {
     private static final Pattern COMMAND =
@@ -31,8 +37,8 @@ class ReadmeCommandsTest {
     private static final Path RESOURCES = Path.of("src", "test", "resources");
 
     private static final Map<String, Path> PHOTOS = Map.of(
-            "photo.jpg", Path.of("sample-images", "drop-point.jpg"),
-            "mat.jpg", RESOURCES.resolve(Path.of("knives", "droppoint-mat-cm.jpg")),
+            "photo.jpg", RESOURCES.resolve(Path.of("scenes", "clip-sheet-a4.jpg")),
+            "mat.jpg", RESOURCES.resolve(Path.of("scenes", "clip-mat-black.jpg")),
             "standing.jpg", RESOURCES.resolve(Path.of("standing", "hunter-on-spine.jpg")),
             "board.jpg", RESOURCES.resolve(Path.of("scenes", "drop-paper-letter.jpg")),
             "sheet1.jpg", RESOURCES.resolve(Path.of("scenes", "skinner-sheet-a4.jpg")),
@@ -63,12 +69,17 @@ class ReadmeCommandsTest {
                 folder.resolve("config").toString(),
                 "XDG_STATE_HOME",
                 folder.resolve("state").toString());
-        for (String command : commands) {
-            ProgramProcess run = ProgramProcess.run(folder, List.of(), ofNobody, words(command));
-            if (run.code() == 1 && OF_THE_READERS_OWN.stream().anyMatch(command::contains)) {
-                assertThat(run.out() + run.err()).as(command).isNotBlank().doesNotContain("Exception");
+        ProgramProcess run =
+                ProgramProcess.run(folder, List.of(), ofNobody, InOneProcess.class, commands.toArray(String[]::new));
+        assertThat(run.code()).as(run.err()).isZero();
+        Ended[] all = new ObjectMapper().readValue(run.out(), Ended[].class);
+        assertThat(all).hasSameSizeAs(commands);
+        for (int i = 0; i < all.length; i++) {
+            String command = commands.get(i);
+            if (all[i].code() == 1 && OF_THE_READERS_OWN.stream().anyMatch(command::contains)) {
+                assertThat(all[i].said()).as(command).isNotBlank().doesNotContain("Exception");
             } else {
-                assertThat(run.code()).as("%s: %s", command, run.err()).isZero();
+                assertThat(all[i].code()).as("%s: %s", command, all[i].said()).isZero();
             }
         }
     }
@@ -82,11 +93,35 @@ class ReadmeCommandsTest {
             words.stream().filter(word -> word.startsWith("--")).forEach(of::add);
         }
         for (Map.Entry<String, Set<String>> command : options.entrySet()) {
-            ProgramProcess help = ProgramProcess.run(folder, List.of(), Map.of(), command.getKey(), "--help");
+            Ended help = Ended.of(command.getKey(), "--help");
             assertThat(help.code()).isZero();
             assertThat(command.getValue())
                     .as(command.getKey())
-                    .allSatisfy(option -> assertThat(help.out()).contains(option));
+                    .allSatisfy(option -> assertThat(help.said()).contains(option));
+        }
+    }
+
+    /** A command's exit code, and what it said on both outputs. */
+    private record Ended(int code, String said) {
+        static Ended of(String... words) {
+            StringWriter said = new StringWriter();
+            PrintWriter both = new PrintWriter(said);
+            int code = CommandLineApplication.run(words, both, both, TerminalProgress.silent());
+            return new Ended(code, said.toString());
+        }
+    }
+
+    /** Runs commands one after the other in its working folder, and prints how they ended as a list in JSON. */
+    static final class InOneProcess {
+        private InOneProcess() {}
+
+        public static void main(String[] commands) throws IOException {
+            LogManager.getLogManager().reset(); // as Weltwright does
+            List<Ended> all = new ArrayList<>();
+            for (String command : commands) {
+                all.add(Ended.of(words(command)));
+            }
+            System.out.println(new ObjectMapper().writeValueAsString(all));
         }
     }
 

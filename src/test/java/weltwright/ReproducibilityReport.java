@@ -71,7 +71,7 @@ public final class ReproducibilityReport {
         command.addAll(List.of(
                 javaHome.resolve("bin").resolve("java").toString(),
                 "-XX:ActiveProcessorCount=" + processors,
-                "-XX:+UseSerialGC",
+                "@" + Path.of("native", "java.options"),
                 "-cp",
                 classPath,
                 Weltwright.class.getName(),

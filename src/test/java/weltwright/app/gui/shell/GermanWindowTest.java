@@ -24,8 +24,10 @@ class GermanWindowTest {
     @Test
     void saysNothingInEnglish() throws Exception {
         VirtualDisplay.assumeThere();
-        Set<String> english = texts("en");
-        Set<String> german = texts("de");
+        Process inEnglish = start("en");
+        Process inGerman = start("de");
+        Set<String> english = texts(inEnglish, "en");
+        Set<String> german = texts(inGerman, "de");
         assertThat(english).hasSizeGreaterThan(500).noneMatch(text -> text.startsWith("twice:"));
         assertThat(german).hasSizeGreaterThan(500).noneMatch(text -> text.startsWith("twice:"));
         assertThat(german)
@@ -33,21 +35,23 @@ class GermanWindowTest {
                 .allSatisfy(text -> assertThat(text).matches(SAME));
     }
 
-    private Set<String> texts(String language) throws IOException, InterruptedException {
-        Path said = folder.resolve(language + ".txt");
-        int code = new ProcessBuilder(
+    private Process start(String language) throws IOException {
+        return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-Duser.language=" + language,
                         "-classpath",
                         System.getProperty("java.class.path"),
                         WindowTexts.class.getName(),
                         folder.resolve(language).toString())
-                .redirectOutput(said.toFile())
+                .redirectOutput(folder.resolve(language + ".txt").toFile())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start()
-                .waitFor();
-        assertThat(code).isZero();
-        return new LinkedHashSet<>(Files.readAllLines(said));
+                .start();
+    }
+
+    private Set<String> texts(Process window, String language) throws IOException, InterruptedException {
+        assertThat(window.waitFor()).isZero();
+        return new LinkedHashSet<>(Files.readAllLines(folder.resolve(language + ".txt")));
     }
 }

@@ -119,6 +119,8 @@ class RecoveryTest extends MainWindowTestBase {
     private Killed editAndKill(Optional<Path> file) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty("java.class.path"),
                 EditingProcess.class.getName(),
