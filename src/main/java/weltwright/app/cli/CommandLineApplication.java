@@ -128,11 +128,18 @@ public final class CommandLineApplication {
                 .addSubcommand(new HardwareCommand())
                 .addSubcommand(new GuideCommand())
                 .addSubcommand(new LicencesCommand());
-        root.setResourceBundle(ResourceBundle.getBundle(
+        ResourceBundle words = helpWords();
+        root.setResourceBundle(words);
+        root.setHelpFactory((command, colours) -> new LocalizedHelp(command, colours, words));
+        root.getCommandSpec().usageMessage().synopsisSubcommandLabel(LocalizedHelp.localized("[COMMAND]", words));
+        return root;
+    }
+
+    private static ResourceBundle helpWords() {
+        return ResourceBundle.getBundle(
                 CommandLineApplication.class.getPackageName() + ".help",
                 Language.current().locale(),
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
-        return root;
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
     /** Sets the default values after parsing, for the help alone: an option that is not given must stay empty. */
@@ -181,7 +188,9 @@ public final class CommandLineApplication {
     }
 
     private static String name(ArgSpec argument) {
-        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+        return argument instanceof OptionSpec option
+                ? option.longestName()
+                : LocalizedHelp.localized(argument.paramLabel(), helpWords());
     }
 
     private static int reportFailure(Throwable e, PrintWriter err) {

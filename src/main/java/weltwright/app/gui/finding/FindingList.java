@@ -48,7 +48,8 @@ public final class FindingList {
         finding.show().run();
     }
 
-    boolean isOpen() {
+    /** Returns whether the list is open; listeners are told when that changes. */
+    public boolean isOpen() {
         return open;
     }
 
@@ -57,7 +58,8 @@ public final class FindingList {
         notifyListeners();
     }
 
-    void addListener(Runnable listener) {
+    /** Adds a listener that is called whenever findings have changed, or the list was opened or closed. */
+    public void addListener(Runnable listener) {
         listeners.add(listener);
     }
 

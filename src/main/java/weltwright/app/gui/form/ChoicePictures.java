@@ -4,13 +4,13 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
 import java.awt.RenderingHints;
-import java.awt.event.HierarchyEvent;
 import java.awt.image.BufferedImage;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.Timer;
 import javax.swing.UIManager;
 import weltwright.app.gui.model.DerivedValue;
 import weltwright.app.gui.model.JobModel;
@@ -19,10 +19,11 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.error.UserFacingException;
 import weltwright.job.Job;
 import weltwright.message.Messages;
+import weltwright.trace.ProgressListener;
 
 /**
- * Draws the pictures of a {@link PictureChoice} in the background, anew whenever the choice is visible and what they
- * show has changed: the job, the theme or the scaling of the display. Used on the event thread.
+ * Draws the pictures of a {@link PictureChoice} in the background, anew once the choice is seen and what they show has
+ * changed: the job, the theme or the scaling of the display. Used on the event thread.
  *
  * @param <I> what the pictures show, taken from the job; compared by {@code equals}
  * @param <T> value
@@ -33,11 +34,16 @@ public final class ChoicePictures<I, T> {
     /** Painters of drawings that are made for a large canvas draw at this size, so their lines become finer. */
     private static final double REDUCED = 0.5;
 
+    /** The pictures wait until the job has rested for so long, as between the letters of an entry; chosen by eye. */
+    private static final int REST_MS = 200;
+
     private final PictureChoice<T> choice;
     private final JobModel model;
     private final Function<Job, Optional<I>> inputOf;
     private final Painter<I, T> painter;
     private final DerivedValue<Input<I>, Map<T, PictureChoice.Picture>> derived;
+    private final Timer rest = new Timer(REST_MS, e -> update());
+    private boolean changed = true;
 
     /**
      * Paints the picture of one value.
@@ -73,12 +79,13 @@ public final class ChoicePictures<I, T> {
                 tasks,
                 TEXTS.text("choice-pictures.drawing-the-choices"),
                 this::input,
-                input -> pictures(input, values),
+                (input, progress) -> pictures(input, values, progress),
                 state -> {
                     if (!state.computing()) {
                         choice.setPictures(state.value().orElse(Map.of()));
                     }
                 });
+        rest.setRepeats(false);
     }
 
     /**
@@ -94,19 +101,33 @@ public final class ChoicePictures<I, T> {
             Function<Job, Optional<I>> inputOf,
             Painter<I, T> painter) {
         ChoicePictures<I, T> pictures = new ChoicePictures<>(choice, model, tasks, inputOf, painter);
-        choice.addHierarchyListener(e -> {
-            if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
-                pictures.update();
-            }
-        });
-        choice.addPropertyChangeListener("UI", e -> pictures.update());
-        choice.addPropertyChangeListener("graphicsConfiguration", e -> pictures.update());
-        model.subscribe(pictures::update);
+        choice.onPaint(pictures::painted);
+        choice.addPropertyChangeListener("UI", e -> pictures.change());
+        choice.addPropertyChangeListener("graphicsConfiguration", e -> pictures.change());
+        model.subscribe(pictures::change);
+    }
+
+    private void change() {
+        changed = true;
+        if (rest.isRunning()) {
+            rest.restart();
+        }
+        choice.repaint();
+    }
+
+    /** A choice that is scrolled away or folded in is not painted. */
+    private void painted() {
+        if (changed) {
+            changed = false;
+            rest.restart();
+        }
     }
 
     private void update() {
         if (choice.isShowing()) {
             derived.update();
+        } else {
+            changed = true;
         }
     }
 
@@ -118,9 +139,10 @@ public final class ChoicePictures<I, T> {
                         new Input<>(shown, choice.scaledPicturePx(), scale, UIManager.getColor("Label.foreground")));
     }
 
-    private Map<T, PictureChoice.Picture> pictures(Input<I> input, List<T> values) {
+    private Map<T, PictureChoice.Picture> pictures(Input<I> input, List<T> values, ProgressListener progress) {
         Map<T, PictureChoice.Picture> pictures = new HashMap<>();
         for (T value : values) {
+            progress.at("", (double) pictures.size() / values.size());
             try {
                 pictures.put(value, new PictureChoice.Picture(Optional.of(picture(input, value)), ""));
             } catch (UserFacingException refused) {

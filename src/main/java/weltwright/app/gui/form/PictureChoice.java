@@ -51,6 +51,7 @@ public final class PictureChoice<T> extends JList<ComboBoxItem<T>> {
     private final int picturePx;
     private final transient List<ComboBoxItem<T>> choices;
     private transient Map<T, Picture> pictures = Map.of();
+    private transient Runnable paintListener = () -> {};
 
     /**
      * The picture of a value.
@@ -128,6 +129,17 @@ public final class PictureChoice<T> extends JList<ComboBoxItem<T>> {
     /** Returns the width and height of a picture in px of the present scaling. */
     int scaledPicturePx() {
         return UIScale.scale(picturePx);
+    }
+
+    /** Sets what is called whenever any of the choice is painted, and so seen. */
+    void onPaint(Runnable listener) {
+        paintListener = listener;
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        paintListener.run();
+        super.paintComponent(g);
     }
 
     /** Sets the pictures, those of values without one stay empty. */

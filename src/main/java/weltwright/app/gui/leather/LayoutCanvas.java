@@ -154,7 +154,7 @@ final class LayoutCanvas extends DrawingCanvas {
         Insets free = super.margins();
         return new Insets(
                 free.top + UIScale.scale(34),
-                free.left + UIScale.scale(56),
+                free.left + UIScale.scale(68),
                 free.bottom + UIScale.scale(40),
                 free.right);
     }

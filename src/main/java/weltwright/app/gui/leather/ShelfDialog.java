@@ -2,6 +2,7 @@ package weltwright.app.gui.leather;
 
 import java.awt.Component;
 import java.awt.Dialog;
+import java.awt.Rectangle;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -47,6 +48,8 @@ final class ShelfDialog {
                 .put(KeyStroke.getKeyStroke("ESCAPE"), "close");
         dialog.getRootPane().getActionMap().put("close", new RunnableAction("close", "", this::close));
         dialog.pack();
+        Rectangle screen = dialog.getGraphicsConfiguration().getBounds();
+        dialog.setSize(Math.min(dialog.getWidth(), screen.width), Math.min(dialog.getHeight(), screen.height));
         dialog.setLocationRelativeTo(parent);
         dialog.setVisible(true);
     }

@@ -1,6 +1,7 @@
 package weltwright.app.gui.model;
 
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -22,7 +23,7 @@ public final class DerivedValue<I, V> {
     private final TaskQueue tasks;
     private final String title;
     private final Supplier<Optional<I>> inputSupplier;
-    private final Function<I, V> function;
+    private final BiFunction<I, ProgressListener, V> function;
     private final Consumer<State<V>> stateListener;
     private Optional<I> input = Optional.empty();
     private Optional<TaskQueue.SubmittedTask<?>> running = Optional.empty();
@@ -53,6 +54,20 @@ public final class DerivedValue<I, V> {
             String title,
             Supplier<Optional<I>> inputSupplier,
             Function<I, V> function,
+            Consumer<State<V>> stateListener) {
+        this(tasks, title, inputSupplier, (input, progress) -> function.apply(input), stateListener);
+    }
+
+    /**
+     * Creates a value whose function reports its progress.
+     *
+     * @param function gives up at its next report, by an exception, where its input has changed meanwhile
+     */
+    public DerivedValue(
+            TaskQueue tasks,
+            String title,
+            Supplier<Optional<I>> inputSupplier,
+            BiFunction<I, ProgressListener, V> function,
             Consumer<State<V>> stateListener) {
         this.tasks = tasks;
         this.title = title;
@@ -123,7 +138,7 @@ public final class DerivedValue<I, V> {
         public State<V> doInBackground(ProgressListener progress) {
             progress.at("", 0);
             try {
-                return new State<>(Optional.of(function.apply(input)), "", false);
+                return new State<>(Optional.of(function.apply(input, progress)), "", false);
             } catch (UnitAwareException e) {
                 return new State<>(Optional.empty(), e.getMessage(), false, Optional.of(e));
             } catch (UserFacingException e) {

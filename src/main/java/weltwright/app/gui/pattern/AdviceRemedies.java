@@ -21,6 +21,7 @@ import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.Leather;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
+import weltwright.trace.ProgressListener;
 import weltwright.units.MeasureUnit;
 
 /**
@@ -51,12 +52,19 @@ final class AdviceRemedies {
         }
     }
 
-    /** Returns the first remedy that holds for each advice that has one. Makes a pattern for each that it tries. */
-    static Map<Advice, Remedy> of(SheathDesign.Input input, Pattern pattern) {
+    /**
+     * Returns the first remedy that holds for each advice that has one. Makes a pattern for each that it tries.
+     *
+     * @param progress is told before each, and may end the search by an exception
+     */
+    static Map<Advice, Remedy> of(SheathDesign.Input input, Pattern pattern, ProgressListener progress) {
         Map<Advice, Remedy> remedies = new LinkedHashMap<>();
         for (Advice advice : pattern.advice()) {
             candidates(advice, input)
-                    .filter(remedy -> mends(advice, pattern, new SheathDesign.Input(input.knife(), remedy.spec())))
+                    .filter(remedy -> {
+                        progress.at("", 0);
+                        return mends(advice, pattern, new SheathDesign.Input(input.knife(), remedy.spec()));
+                    })
                     .findFirst()
                     .ifPresent(remedy -> remedies.put(advice, remedy));
         }

@@ -39,6 +39,10 @@ final class PatternCanvas extends DrawingCanvas {
     private static final double RULER_IN = 2;
     private static final double TOOL_TIP_DISTANCE_MM = 4;
     private static final int LEGEND_HEIGHT_PX = 52;
+
+    /** From the middle of a letter to its meaning. */
+    private static final int LETTER_PX = 14;
+
     private static final double AROUND_MARK_MM = 25;
     private static final float MARK_RADIUS_PX = 7;
 
@@ -155,7 +159,7 @@ final class PatternCanvas extends DrawingCanvas {
             paintLegend(g, paintScaleBar(g, viewport));
         });
         if (computing) {
-            AnnotationPainter.paintLabel(g, "drawing…", rulerPx() + 12.0, rulerPx() + 12.0);
+            AnnotationPainter.paintLabel(g, TEXTS.text("pattern-canvas.drawing"), rulerPx() + 12.0, rulerPx() + 12.0);
         } else if (rowLayout().isEmpty()) {
             AnnotationPainter.paintPlaceholder(
                     g, Messages.of(PatternCanvas.class).text("canvas.waits"), getWidth(), getHeight());
@@ -203,9 +207,9 @@ final class PatternCanvas extends DrawingCanvas {
     /** Paints a scale bar of 50 mm or 2 in and returns x of its right end in px. */
     private double paintScaleBar(Graphics2D g, Viewport viewport) {
         double lengthMm = unit == MeasureUnit.INCH ? RULER_IN * LengthUnit.INCH.inMm() : RULER_MM;
-        double from = rulerPx() + MARGIN_PX;
+        double from = rulerPx() + UIScale.scale(MARGIN_PX);
         double end = from + lengthMm * viewport.pxPerMm();
-        double y = getHeight() - MARGIN_PX;
+        double y = getHeight() - UIScale.scale(MARGIN_PX);
         g.setColor(ThemeColors.text());
         g.setStroke(AnnotationPainter.roundStroke(1.4f));
         g.draw(new Line2D.Double(from, y, end, y));
@@ -224,18 +228,20 @@ final class PatternCanvas extends DrawingCanvas {
                 .sorted()
                 .toList();
         FontMetrics metrics = g.getFontMetrics();
-        double x = getWidth() - MARGIN_PX;
-        double y = getHeight() - MARGIN_PX;
+        int margin = UIScale.scale(MARGIN_PX);
+        int radius = UIScale.scale(LETTER_PX);
+        double x = getWidth() - margin;
+        double y = getHeight() - margin;
         for (int i = styles.size() - 1; i >= 0; i--) {
             String text = MEANINGS.get(styles.get(i));
             double left = x - metrics.stringWidth(text);
-            if (left - 2 * MARGIN_PX < fromX) {
+            if (left - 2 * margin < fromX) {
                 return;
             }
             g.setColor(ThemeColors.text());
             g.drawString(text, (float) left, (float) (y + metrics.getAscent() / 2.0 - 2));
-            PiecePainter.paintRingedLetter(g, styles.get(i).letter(), new Point(left - 14, y));
-            x = left - 14 - 2 * MARGIN_PX;
+            PiecePainter.paintRingedLetter(g, styles.get(i).letter(), new Point(left - radius, y));
+            x = left - radius - 2 * margin;
         }
     }
 

@@ -53,6 +53,7 @@ public final class PatternPanel extends JPanel {
     private final HardwarePanel hardware;
     private final FindingList findings;
     private Map<Advice, AdviceRemedies.Remedy> remedies = Map.of();
+    private boolean remediesShown;
     private final DerivedValue<RemedyInput, Map<Advice, AdviceRemedies.Remedy>> derivedRemedies;
     private final List<Runnable> listeners = new ArrayList<>();
     private final DerivedValue<PlanInput, AssemblyPlan> derivedPlan;
@@ -80,7 +81,7 @@ public final class PatternPanel extends JPanel {
                 new TaskQueue(message -> {}), // another than that of the window: nobody waits for it
                 TEXTS.text("pattern-panel.looking-for-remedies"),
                 this::remedyInput,
-                input -> AdviceRemedies.of(input.input(), input.pattern()),
+                (input, progress) -> AdviceRemedies.of(input.input(), input.pattern(), progress),
                 this::setRemedies);
         derivedPlan = new DerivedValue<>(
                 tasks,
@@ -97,6 +98,15 @@ public final class PatternPanel extends JPanel {
                 this::setDesign);
         showTab(PatternTab.PATTERN);
         model.subscribe(this::updateUnit);
+        findings.addListener(this::openedOrClosed);
+    }
+
+    /** Looks for remedies only while they are shown: each takes a pattern to be made. */
+    private void openedOrClosed() {
+        if (findings.isOpen() != remediesShown) {
+            remediesShown = findings.isOpen();
+            derivedRemedies.update();
+        }
     }
 
     private void updateUnit() {
@@ -109,7 +119,7 @@ public final class PatternPanel extends JPanel {
     private record RemedyInput(SheathDesign.Input input, Pattern pattern) {}
 
     private Optional<RemedyInput> remedyInput() {
-        return state.computing()
+        return state.computing() || !findings.isOpen()
                 ? Optional.empty()
                 : state.value()
                         .flatMap(design -> SheathDesign.Input.of(model.job())

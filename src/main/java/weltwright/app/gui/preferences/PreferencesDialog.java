@@ -1,5 +1,6 @@
 package weltwright.app.gui.preferences;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dialog;
 import java.awt.Frame;
 import java.awt.event.KeyEvent;
@@ -7,12 +8,15 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.function.Consumer;
 import java.util.prefs.Preferences;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.UIManager;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.model.DisplayUnit;
@@ -69,7 +73,11 @@ public final class PreferencesDialog {
         JPanel foot = new JPanel(new MigLayout("insets 10 24 0 24", "push[]"));
         foot.add(close);
         content.add(foot);
-        dialog.setContentPane(content);
+        JScrollPane scroll = new JScrollPane(content);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.getVerticalScrollBar().setUnitIncrement(UIScale.scale(24));
+        dialog.setContentPane(scroll);
         dialog.getRootPane()
                 .getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
                 .put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "close");
@@ -103,6 +111,10 @@ public final class PreferencesDialog {
         program.invalidate(); // the height of wrapped text is known once it has its width
         defaults.invalidate();
         dialog.pack();
+        int screen = dialog.getGraphicsConfiguration().getBounds().height;
+        if (dialog.getHeight() > screen) {
+            dialog.setSize(dialog.getWidth() + UIManager.getInt("ScrollBar.width"), screen);
+        }
     }
 
     private void close() {

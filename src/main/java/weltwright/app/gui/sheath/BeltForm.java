@@ -12,7 +12,6 @@ import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
-import weltwright.job.SheathDesign;
 import weltwright.message.Messages;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
@@ -53,7 +52,7 @@ final class BeltForm extends FormPanel {
         FormBinding<BeltAttachment> belt = sheath.nested(SheathSpec::belt, SheathSpec::withBelt);
         addPictures(TEXTS.text("belt-form.belt-loop"), style, TEXTS.text("belt-form.what-holds-the-sheath-on"));
         belt.bind(style, BeltAttachment::style, BeltAttachment::withStyle);
-        ChoicePictures.install(style, model, drawing, SheathDesign.Input::of, SheathPictures::paintBelt);
+        ChoicePictures.install(style, model, drawing, SheathPictures::belts, SheathPictures::paintBelt);
         addRow(TEXTS.text("belt-form.belt-width"), width, TEXTS.text("belt-form.of-the-belt-that-must"));
         belt.bind(width, BeltAttachment::beltWidthMm, BeltAttachment::withBeltWidthMm);
         addRow(TEXTS.text("belt-form.belt-thickness"), thickness, TEXTS.text("belt-form.of-that-belt"));

@@ -16,7 +16,6 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.job.Job;
 import weltwright.job.MakerDefaults;
-import weltwright.job.SheathDesign;
 import weltwright.message.Messages;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.DrawHand;
@@ -64,7 +63,7 @@ public final class SheathForm extends FormPanel {
         addPictures(TEXTS.text("sheath-form.body"), kind, TEXTS.text("sheath-form.one-folded-piece-with-a"));
         sheath.bind(kind, SheathSpec::kind, SheathSpec::withKind);
         TaskQueue drawing = new TaskQueue(message -> {});
-        ChoicePictures.install(kind, model, drawing, SheathDesign.Input::of, SheathPictures::paintKind);
+        ChoicePictures.install(kind, model, drawing, SheathPictures::kinds, SheathPictures::paintKind);
         addRow(TEXTS.text("sheath-form.drawn-with"), hand, TEXTS.text("sheath-form.the-hand-that-draws-the"));
         carry.bind(hand, CarryPosition::hand, CarryPosition::withHand);
         addRow(TEXTS.text("sheath-form.handle-held"), depth, TEXTS.text("sheath-form.how-much-of-the-handle"));

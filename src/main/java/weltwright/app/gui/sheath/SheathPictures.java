@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import weltwright.app.gui.assembled.SheathPlanPainter;
 import weltwright.app.gui.assembled.SheathSectionPainter;
 import weltwright.app.gui.drawing.AnnotationPainter;
@@ -17,6 +18,7 @@ import weltwright.app.gui.pattern.PiecePainter;
 import weltwright.app.gui.pattern.PieceRowLayout;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
+import weltwright.job.Job;
 import weltwright.job.SheathDesign;
 import weltwright.knife.Knife;
 import weltwright.sheath.pattern.Piece;
@@ -24,6 +26,7 @@ import weltwright.sheath.planform.SheathSection;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathKind;
+import weltwright.sheath.spec.SheathSpec;
 import weltwright.sheath.spec.Throat;
 import weltwright.units.MeasureUnit;
 
@@ -49,6 +52,31 @@ final class SheathPictures {
             EnumSet.of(Piece.Kind.BODY, Piece.Kind.BACK, Piece.Kind.BELT_STRAP, Piece.Kind.RING_STRAP);
 
     private SheathPictures() {}
+
+    /** Returns what the pictures of kinds show; equal whichever is chosen, so that choosing draws none of them anew. */
+    static Optional<SheathDesign.Input> kinds(Job job) {
+        return input(job, spec -> spec.withKind(SheathKind.FOLDED));
+    }
+
+    /** Returns what the pictures of throats show, whichever is chosen. */
+    static Optional<SheathDesign.Input> throats(Job job) {
+        return input(job, spec -> spec.withThroat(spec.throat().withShape(Throat.Shape.STRAIGHT)));
+    }
+
+    /** Returns what the pictures of belt loops show, whichever is chosen. */
+    static Optional<SheathDesign.Input> belts(Job job) {
+        return input(job, spec -> spec.withBelt(spec.belt().withStyle(BeltAttachment.Style.TAIL)));
+    }
+
+    /** Returns what the pictures of straps show, whichever is chosen. */
+    static Optional<SheathDesign.Input> straps(Job job) {
+        return input(job, spec -> spec.withStrap(spec.strap().map(strap -> strap.withOpens(HandleStrap.Side.LEFT))));
+    }
+
+    private static Optional<SheathDesign.Input> input(Job job, UnaryOperator<SheathSpec> anyChosen) {
+        return SheathDesign.Input.of(job)
+                .map(input -> new SheathDesign.Input(input.knife(), anyChosen.apply(input.spec())));
+    }
 
     /** Paints the sheath from its face, and cut through below. */
     static void paintKind(Graphics2D g, SheathDesign.Input shown, SheathKind kind, int sizePx) {

@@ -13,7 +13,6 @@ import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
-import weltwright.job.SheathDesign;
 import weltwright.message.Messages;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathSpec;
@@ -57,7 +56,7 @@ final class StrapForm extends FormPanel {
         strap.bind(height, HandleStrap::aboveThroatMm, HandleStrap::withAboveThroatMm);
         addPictures(TEXTS.text("strap-form.opens"), opens, TEXTS.text("strap-form.where-its-loose-end-lies"));
         strap.bind(opens, HandleStrap::opens, HandleStrap::withOpens);
-        ChoicePictures.install(opens, model, drawing, SheathDesign.Input::of, SheathPictures::paintStrap);
+        ChoicePictures.install(opens, model, drawing, SheathPictures::straps, SheathPictures::paintStrap);
         addRow(TEXTS.text("strap-form.allowance"), allowance, TEXTS.text("strap-form.how-much-longer-than-leather"));
         strap.bind(allowance, HandleStrap::allowanceMm, HandleStrap::withAllowanceMm);
         FormBinding<StrapLeather> cut = strap.nested(HandleStrap::leather, HandleStrap::withLeather);

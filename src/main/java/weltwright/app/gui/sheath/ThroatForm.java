@@ -11,7 +11,6 @@ import weltwright.app.gui.form.PictureChoice;
 import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
-import weltwright.job.SheathDesign;
 import weltwright.message.Messages;
 import weltwright.sheath.spec.DrainHole;
 import weltwright.sheath.spec.SheathSpec;
@@ -42,7 +41,7 @@ final class ThroatForm extends FormPanel {
         FormBinding<Throat> throat = sheath.nested(SheathSpec::throat, SheathSpec::withThroat);
         addPictures(TEXTS.text("throat-form.throat"), shape, TEXTS.text("throat-form.how-the-open-end-is"));
         throat.bind(shape, Throat::shape, Throat::withShape);
-        ChoicePictures.install(shape, model, drawing, SheathDesign.Input::of, SheathPictures::paintThroat);
+        ChoicePictures.install(shape, model, drawing, SheathPictures::throats, SheathPictures::paintThroat);
         addRow(TEXTS.text("throat-form.depth-of-the-cut"), depth, TEXTS.text("throat-form.how-far-down-the-hollow"));
         throat.bind(depth, Throat::depthMm, Throat::withDepthMm);
         FormBinding<DrainHole> hole = sheath.nested(SheathSpec::drain, SheathSpec::withDrain);

@@ -172,8 +172,14 @@ public final class MainWindow {
             showHome();
         }
         Dimension screen = frame.getToolkit().getScreenSize();
-        frame.setSize(Math.min(UIScale.scale(1360), screen.width), Math.min(UIScale.scale(860), screen.height - 40));
-        frame.setMinimumSize(UIScale.scale(new Dimension(1000, 600)));
+        frame.setSize(onScreen(screen, 1360, 860));
+        frame.setMinimumSize(onScreen(screen, 1000, 600));
+    }
+
+    /** Returns a size, given in px at 96 dpi, or as much of it as the screen has beside a bar of the system. */
+    private static Dimension onScreen(Dimension screen, int width, int height) {
+        return new Dimension(
+                Math.min(UIScale.scale(width), screen.width), Math.min(UIScale.scale(height), screen.height - 40));
     }
 
     /** Logs a defect and tells of it, once: one in painting happens again with each repaint that telling brings. */

@@ -54,7 +54,7 @@ class NewJobTest extends MainWindowTestBase {
         frame.textBox("handle thickness").deleteText().enterText("2");
         frame.comboBox("ground").requireSelection("Ruled mat or paper");
         open(OutlinedJobs.empty());
-        frame.comboBox("ground").requireSelection("Found in the photo");
+        frame.comboBox("ground").requireSelection("Found in photo");
         frame.textBox("handle thickness").requireText("");
         frame.textBox("place of the width, from the tip").requireText("");
     }
