@@ -14,7 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
  */
 final class LocalizedHelp extends Help {
     private static final String OPTIONS = "[OPTIONS]";
-    private static final Pattern WORD = Pattern.compile("[A-Z_]+");
+    private static final Pattern WORD = Pattern.compile("\\b[A-Z_]+\\b");
 
     private final ResourceBundle words;
 
