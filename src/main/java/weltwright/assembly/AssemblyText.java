@@ -1,7 +1,6 @@
 package weltwright.assembly;
 
 import java.util.List;
-import java.util.Locale;
 import weltwright.message.Messages;
 import weltwright.sheath.pattern.Piece;
 
@@ -10,10 +9,6 @@ final class AssemblyText {
     private static final Messages TEXTS = Messages.of(AssemblyText.class);
 
     private AssemblyText() {}
-
-    static String capital(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
 
     /** "the face and the back". */
     static String the(List<String> names) {

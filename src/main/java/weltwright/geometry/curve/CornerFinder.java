@@ -114,11 +114,6 @@ public final class CornerFinder {
         return Math.sqrt(sum / (2 * reach + 1));
     }
 
-    /** The turning angle at a point over the long arms, in radians; positive to the left. */
-    public double turnAt(int index) {
-        return turn(index, LONG_FROM_MM, LONG_TO_MM);
-    }
-
     private double turn(int index, double from, double to) {
         int a = (int) Math.round(from / step);
         int b = (int) Math.max(a + 1, Math.round(to / step));

@@ -6,8 +6,6 @@ import java.util.TreeMap;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.HardwareRequirement;
 import weltwright.assembly.SaddleStitch;
-import weltwright.layout.StockLayout;
-import weltwright.layout.stock.SheathPieces;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Seam;
 
@@ -25,19 +23,6 @@ public record SheathNeeds(
 
     public SheathNeeds {
         hardware = Map.copyOf(hardware);
-    }
-
-    /**
-     * The needs of one of the sheaths in a layout. The leather up to the used length is shared out among all sheaths by
-     * the area of their pieces.
-     *
-     * @param sheath one of the layout's
-     */
-    public static SheathNeeds of(StockLayout layout, SheathPieces sheath, Pattern pattern) {
-        return of(
-                layout.usedAreaMm2() * sheath.areaMm2() / layout.piecesAreaMm2(),
-                layout.stock().usable().getArea(),
-                pattern);
     }
 
     /**

@@ -1,7 +1,6 @@
 package weltwright.output.print;
 
 import java.awt.Color;
-import java.util.Locale;
 import weltwright.message.Messages;
 import weltwright.output.pdf.LineStroke;
 import weltwright.sheath.pattern.Mark;
@@ -85,11 +84,6 @@ public enum LineStyle {
     /** The letter that stands at an edge of this style. */
     public String letter() {
         return Messages.of(LineStyle.class).text("line-style.letter." + this);
-    }
-
-    /** Its class in an SVG. */
-    String cssClass() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     static LineStyle of(Mark.Kind kind) {

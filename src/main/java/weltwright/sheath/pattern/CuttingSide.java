@@ -40,11 +40,6 @@ public enum CuttingSide {
         return words;
     }
 
-    /** Returns whether the piece may be cut from its pattern's mirror image. */
-    public boolean mayBeMirrored() {
-        return this != GRAIN;
-    }
-
     /**
      * Returns the side for a piece.
      *

@@ -62,7 +62,6 @@ public final class Planform {
     private final double weltPastTipMm;
     private final Optional<Fastener> eyelet;
     private final Point drain;
-    private final Region cavity;
     private final ThroatCut throat;
     private final Polyline row;
     /** The point of the row at which the welt is cut off. */
@@ -91,10 +90,10 @@ public final class Planform {
         weltPastTipMm = Math.min(
                 Math.max(WELT_PAST_TIP_MM, SKIVED_OVER_THICKNESSES * weltMm),
                 (cavity.tip().x() - throatMm) / 2);
-        FairCavity room = new FairCavity(cavity, spec, foldMm, drainRadius, weltEndMm(), weltPastTipMm);
-        drain = room.drain();
-        this.cavity = room.region();
-        Region rows = this.cavity.grown(spec.welt().innerMarginMm());
+        FairCavity fair = new FairCavity(cavity, spec, foldMm, drainRadius, weltEndMm(), weltPastTipMm);
+        drain = fair.drain();
+        Region room = fair.region();
+        Region rows = room.grown(spec.welt().innerMarginMm());
         throat = throat(rows);
         row = rowToItsEnd(rows).resampled(ROW_STEP_MM);
         lastOfWelt = folded() ? lastOfWelt() : row.points().size() - 1;
@@ -105,11 +104,10 @@ public final class Planform {
                     unit -> TEXTS.text("planform.a-welt-thick-keeps-the", unit.format(weltMm, 1)),
                     unit -> TEXTS.text("planform.choose-fewer-layers-or-thinner"));
         }
-        outer = this.cavity
-                .grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
+        outer = room.grown(spec.welt().innerMarginMm() + spec.stitching().marginMm())
                 .intersection(throat.below(0))
                 .withCornersRounded(spec.stitching().marginMm());
-        Region band = outer.difference(this.cavity);
+        Region band = outer.difference(room);
         openSides = guard.map(g -> OpenSides.past(g, row, spec, weltMm)).orElse(OpenSides.none(row));
         sewnMm = folded() ? sewnLength() : openSides.toMm();
         if (spec.kind() == SheathKind.PANELS_EDGE_WELT) {
@@ -158,11 +156,6 @@ public final class Planform {
     /** What the drain hole is lined with. */
     public Optional<Fastener> eyelet() {
         return eyelet;
-    }
-
-    /** The knife's room, up to the throat and a good way out of it; for a folded sheath with its mirror image. */
-    Region cavity() {
-        return cavity;
     }
 
     /**

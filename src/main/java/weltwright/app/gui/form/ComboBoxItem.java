@@ -29,11 +29,6 @@ public record ComboBoxItem<T>(T value, String label) {
                 .orElse(value.toString());
     }
 
-    /** Returns the label of a value with a lower-case first letter, for the middle of a sentence. */
-    public static <T> String lowerCaseLabelOf(JComboBox<ComboBoxItem<T>> box, T value) {
-        return lowerCase(labelOf(box, value));
-    }
-
     /** Returns the label with a lower-case first letter. */
     String lowerCaseLabel() {
         return lowerCase(label);

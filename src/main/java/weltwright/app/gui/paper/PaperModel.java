@@ -127,10 +127,6 @@ public final class PaperModel {
         }
     }
 
-    PageChoice choice() {
-        return choice;
-    }
-
     void setChoice(PageChoice newChoice) {
         choice = newChoice;
         notifyListeners();
