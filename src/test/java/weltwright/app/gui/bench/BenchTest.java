@@ -108,8 +108,10 @@ class BenchTest extends MainWindowTestBase {
         int height = execute(() -> table.getRowHeight(0));
         press(KeyEvent.VK_F11);
         JDialog screen = (JDialog) robot.finder().findByName("bench on the whole screen");
-        assertThat(execute(() -> screen.getBounds()))
-                .isEqualTo(execute(() -> screen.getGraphicsConfiguration().getBounds()));
+        await(
+                "the whole screen",
+                () -> execute(() -> screen.getBounds()
+                        .equals(screen.getGraphicsConfiguration().getBounds())));
         assertThat(execute(() -> table.getRowHeight(0))).isGreaterThan(height);
         robot.focus(table);
         press(KeyEvent.VK_SPACE);

@@ -5,7 +5,6 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 
 import java.util.List;
 import javax.swing.AbstractButton;
-import javax.swing.JComponent;
 import javax.swing.JToggleButton;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.MainWindowTestBase;
@@ -42,11 +41,9 @@ class FindingsPanelTest extends MainWindowTestBase {
         frame.toggleButton("open findings").click();
         AbstractButton welt = execute(() -> shows("The welt is"));
         execute(() -> welt.doClick());
-        robot.waitForIdle();
         JToggleButton tab = robot.finder().findByName("tab Cross-section", JToggleButton.class);
-        assertThat(execute(tab::isSelected)).isTrue();
-        assertThat(execute(() -> ((JComponent) robot.finder().findByName("station drawing")).isFocusOwner()))
-                .isTrue();
+        await("the section", () -> execute(tab::isSelected));
+        awaitFocus("station drawing");
     }
 
     /** The outline of this job is not sure of its edge's side; the finding is seen from the sheath, too. */
@@ -57,9 +54,10 @@ class FindingsPanelTest extends MainWindowTestBase {
         awaitPattern();
         frame.toggleButton("open findings").click();
         execute(() -> shows("which side is the edge").doClick());
-        robot.waitForIdle();
-        assertThat(execute(() -> robot.finder().findByName("outline drawing").isShowing()))
-                .isTrue();
+        await(
+                "the outline",
+                () -> execute(() ->
+                        robot.finder().findByName("outline drawing", false).isShowing()));
         execute(() -> buttons("Yes, red is the edge").get(0).doClick());
         assertThat(job().asksForEdge()).isFalse();
     }

@@ -208,7 +208,7 @@ class OutlineCorrectionTest extends MainWindowTestBase {
         Point middle = new Point(58, 0);
         robot.click(view, awt(execute(() -> view.viewport().toPx(middle))), MouseButton.LEFT_BUTTON, 1);
         robot.waitForIdle();
-        frame.textBox("width of the knife").requireFocused();
+        awaitFocus("width of the knife");
         frame.textBox("width of the knife").enterText("24.9\n");
         robot.waitForIdle();
         assertThat(job().calipers()).hasSize(1);

@@ -145,9 +145,10 @@ class PreferencesDialogTest extends MainWindowTestBase {
         DialogFixture dialog = openPreferences();
         pressButton(dialog, "open preferred hardware");
         choose(file);
-        WrappedText error = robot.finder().findByName(dialog.target(), "defaults wrong", WrappedText.class);
-        assertThat(execute(() -> error.getText())).contains("is no list of hardware");
-        assertThat(execute(() -> error.isShowing())).isTrue();
+        WrappedText error = robot.finder().findByName(dialog.target(), "defaults wrong", WrappedText.class, false);
+        await(
+                "the refusal",
+                () -> execute(() -> error.isShowing() && error.getText().contains("is no list of hardware")));
         dialog.textBox("preferred hardware").requireText("As in the job before");
         close(dialog);
     }
