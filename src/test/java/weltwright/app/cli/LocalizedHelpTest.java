@@ -43,7 +43,8 @@ class LocalizedHelpTest {
         List<String> words = root.getSubcommands().values().stream()
                 .flatMap(command -> command.getCommandSpec().args().stream())
                 .map(ArgSpec::paramLabel)
-                .flatMap(label -> Pattern.compile("\\b[A-Z_]+\\b").matcher(label).results())
+                .flatMap(
+                        label -> Pattern.compile("\\b[A-Z_]+\\b").matcher(label).results())
                 .map(MatchResult::group)
                 .filter(word -> !NOT_TRANSLATED.contains(word))
                 .map(word -> "placeholder." + word)

@@ -7,12 +7,14 @@ import java.util.function.Consumer;
 import weltwright.app.gui.model.BackgroundTask;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.message.Messages;
+import weltwright.trace.LocatedKnife;
 import weltwright.trace.ProgressListener;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
@@ -32,6 +34,7 @@ final class MarkBrush {
 
     private final JobModel model;
     private final TaskQueue tasks;
+    private final PhotoAssessor assessor;
     private final Consumer<String> messageListener;
     private List<Point> stroke = List.of();
     private boolean knife;
@@ -49,10 +52,14 @@ final class MarkBrush {
     /** @param error why there is no trace; else empty */
     private record Result(Optional<Trace> trace, String error) {}
 
-    /** @param messageListener receives why the outline did not follow, or the empty text where it did */
-    MarkBrush(JobModel model, TaskQueue tasks, Consumer<String> messageListener) {
+    /**
+     * @param assessor from which a trace takes what does not depend on the marks
+     * @param messageListener receives why the outline did not follow, or the empty text where it did
+     */
+    MarkBrush(JobModel model, TaskQueue tasks, PhotoAssessor assessor, Consumer<String> messageListener) {
         this.model = model;
         this.tasks = tasks;
+        this.assessor = assessor;
         this.messageListener = messageListener;
     }
 
@@ -141,7 +148,9 @@ final class MarkBrush {
             @Override
             public Result doInBackground(ProgressListener progress) {
                 try {
-                    return new Result(Optional.of(Tracer.trace(photo, settings, progress)), "");
+                    progress.at("", 0); // the bar shows where the photo is assessed
+                    Optional<LocatedKnife> located = assessor.knife(photo, settings);
+                    return new Result(Optional.of(Tracer.trace(photo, settings, located, progress)), "");
                 } catch (UserFacingException e) {
                     return new Result(Optional.empty(), e.getMessage());
                 }

@@ -16,6 +16,7 @@ import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.photo.BackgroundImage;
 import weltwright.app.gui.photo.BackgroundLayer;
 import weltwright.app.gui.photo.GroundLinesLayer;
+import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.OutlineNode;
@@ -65,10 +66,10 @@ public final class OutlineCanvas extends DrawingCanvas {
     private String errorMessage = "";
     private String withheld = "";
 
-    OutlineCanvas(JobModel model, TaskQueue tasks) {
+    OutlineCanvas(JobModel model, TaskQueue tasks, PhotoAssessor assessor) {
         this.model = model;
         redrawStroke = new RedrawStroke(new StretchRedrawer(model, tasks, this::setErrorMessage), this::repaint);
-        brush = new MarkBrush(model, tasks, this::setErrorMessage);
+        brush = new MarkBrush(model, tasks, assessor, this::setErrorMessage);
         nodeEditor = new NodeEditor(model, this::setErrorMessage);
         tour = new UncertainStretchTour(model);
         groundLayer = new GroundLinesLayer(model);

@@ -19,6 +19,7 @@ import weltwright.app.gui.finding.FindingList;
 import weltwright.app.gui.finding.FindingsPanel;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
+import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.WrappedText;
@@ -48,12 +49,15 @@ public final class OutlinePanel extends JPanel {
     private final WrappedText hint = new WrappedText(ThemeColors::secondaryText);
     private final WrappedText errorText = new WrappedText();
 
-    /** @param findings receives what is doubtful of the outline */
-    public OutlinePanel(JobModel model, TaskQueue tasks, FindingList findings) {
+    /**
+     * @param assessor of the queue, from which traces take what they need not find again
+     * @param findings receives what is doubtful of the outline
+     */
+    public OutlinePanel(JobModel model, TaskQueue tasks, PhotoAssessor assessor, FindingList findings) {
         super(new WrappedTextLayout("insets 0, fill, wrap 1, gap 0, hidemode 3", "[grow,fill]"));
         this.model = model;
         this.findings = findings;
-        canvas = new OutlineCanvas(model, tasks);
+        canvas = new OutlineCanvas(model, tasks, assessor);
         ButtonGroup group = new ButtonGroup();
         for (OutlineTool tool : OutlineTool.values()) {
             JToggleButton button = new JToggleButton(tool.label());

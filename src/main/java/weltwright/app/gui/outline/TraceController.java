@@ -5,7 +5,6 @@ import java.util.function.UnaryOperator;
 import weltwright.app.gui.model.BackgroundTask;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
-import weltwright.app.gui.photo.PhotoAssessmentRequest;
 import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.error.UserFacingException;
 import weltwright.image.Photo;
@@ -108,9 +107,7 @@ public final class TraceController {
             public Result doInBackground(ProgressListener progress) {
                 progress.at("", 0); // the bar shows while the photo is assessed
                 try {
-                    Optional<LocatedKnife> located = assessor.assess(
-                                    PhotoAssessmentRequest.of(request.photo(), request.settings()))
-                            .knife();
+                    Optional<LocatedKnife> located = assessor.knife(request.photo(), request.settings());
                     return new Result(
                             Optional.of(Tracer.trace(request.photo(), request.settings(), located, progress)), "");
                 } catch (UserFacingException e) {

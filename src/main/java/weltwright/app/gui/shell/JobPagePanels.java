@@ -10,6 +10,7 @@ import weltwright.app.gui.leather.LeatherStage;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.outline.OutlinePanel;
+import weltwright.app.gui.outline.TraceController;
 import weltwright.app.gui.paper.CutterPreferences;
 import weltwright.app.gui.paper.PrinterPreferences;
 import weltwright.app.gui.pattern.PatternPanel;
@@ -33,11 +34,17 @@ final class JobPagePanels {
     final Part<SheathForm> sheathForm;
     private final List<Part<?>> all;
 
-    JobPagePanels(MainWindow window, Application application, TaskQueue tasks, FileDialogs dialogs, ToastArea toasts) {
+    JobPagePanels(
+            MainWindow window,
+            Application application,
+            TaskQueue tasks,
+            TraceController traces,
+            FileDialogs dialogs,
+            ToastArea toasts) {
         JobModel model = window.model();
         printer = new PrinterPreferences(application.preferences());
         cutter = new CutterPreferences(application.preferences());
-        outline = new Part<>(() -> new OutlinePanel(model, tasks, findings));
+        outline = new Part<>(() -> new OutlinePanel(model, tasks, traces.assessor(), findings));
         pattern = new Part<>(() -> new PatternPanel(model, tasks, window.displayUnit(), dialogs, findings));
         leather = new Part<>(() -> new LeatherStage(
                 window.frame(),

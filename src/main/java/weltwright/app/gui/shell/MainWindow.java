@@ -106,7 +106,7 @@ public final class MainWindow {
                 this::openSample,
                 jobFiles::open);
         pages = new WindowPages(home);
-        panels = new JobPagePanels(this, application, tasks, dialogs, toasts);
+        panels = new JobPagePanels(this, application, tasks, traceController, dialogs, toasts);
         frame.setJMenuBar(actions.menuBar());
         frame.setContentPane(contentPane());
         toasts.install(frame.getLayeredPane());

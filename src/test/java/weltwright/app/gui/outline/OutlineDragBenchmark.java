@@ -11,6 +11,7 @@ import java.util.function.IntConsumer;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.photo.BackgroundImage;
+import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.app.gui.theme.Theme;
 import weltwright.geometry.Point;
@@ -33,7 +34,8 @@ public final class OutlineDragBenchmark {
 
     private OutlineDragBenchmark() {
         Theme.LIGHT.install();
-        canvas = new OutlineCanvas(new JobModel(OutlinedJobs.traced(1)), new TaskQueue(message -> {}));
+        canvas = new OutlineCanvas(
+                new JobModel(OutlinedJobs.traced(1)), new TaskQueue(message -> {}), new PhotoAssessor());
         canvas.setSize(WIDTH_PX, HEIGHT_PX);
         BufferedImage photo = new BufferedImage(4000, 3000, BufferedImage.TYPE_3BYTE_BGR);
         Random random = new Random(1);
