@@ -32,8 +32,8 @@ final class CrossSectionCanvas extends DrawingCanvas {
     private static final int EXTENT_INTERVALS = 40;
     private static final Insets MARGINS = new Insets(24, 100, 72, 180); // in px, for the dimension lines; chosen by eye
     // Distances of the dimension lines from the section, chosen by eye.
-    private static final double NEAR_PX = 26;
-    private static final double FAR_PX = 96;
+    private static final float NEAR_PX = 26;
+    private static final float FAR_PX = 96;
 
     private final StationModel station;
     private final DisplayUnit displayUnit;
@@ -150,7 +150,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
         double low = section.back().stream().mapToDouble(Point::y).min().orElse(0) - section.leatherMm();
         double high = low + dimensions.wholeMm();
         double bottom = viewport.toPx(new Point(0, Math.min(low, -half))).y();
-        double below = bottom + NEAR_PX;
+        double below = bottom + UIScale.scale(NEAR_PX);
         double[] places = {
             outer[0], stitch, section.knife().edgeMm(), section.knife().spineMm()
         };
@@ -169,7 +169,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
                 sewnTop.x(),
                 sewnBottom.y(),
                 sewnBottom.x(),
-                sewnTop.x() - NEAR_PX,
+                sewnTop.x() - UIScale.scale(NEAR_PX),
                 displayUnit.format(dimensions.sewnMm()));
         double right =
                 viewport.toPx(new Point(outer[1] + foldOverhangMm(section), 0)).x();
@@ -181,7 +181,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
                 top.x(),
                 bottomOfKnife.y(),
                 top.x(),
-                right + NEAR_PX,
+                right + UIScale.scale(NEAR_PX),
                 displayUnit.format(dimensions.bladeMm()));
         Point highest = viewport.toPx(new Point(thickest.x(), high));
         Point lowest = viewport.toPx(new Point(thickest.x(), low));
@@ -190,7 +190,7 @@ final class CrossSectionCanvas extends DrawingCanvas {
                 highest.x(),
                 lowest.y(),
                 lowest.x(),
-                right + FAR_PX,
+                right + UIScale.scale(FAR_PX),
                 displayUnit.format(dimensions.wholeMm()));
     }
 

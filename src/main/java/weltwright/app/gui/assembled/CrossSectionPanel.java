@@ -33,7 +33,7 @@ public final class CrossSectionPanel extends JPanel {
         this.displayUnit = displayUnit;
         stationCanvas = new StationCanvas(station, displayUnit);
         canvas = new CrossSectionCanvas(station, displayUnit);
-        JPanel row = new JPanel(new WrappedTextLayout("insets 2 12 6 12, gap 8", "[][130!]push[]"));
+        JPanel row = new JPanel(new WrappedTextLayout("insets 2 12 6 12, gap 8", "[][110!]12:push[]"));
         JLabel label = MnemonicText.of(TEXTS.text("cross-section-panel.cut-at-from-the-throat"))
                 .label();
         label.setLabelFor(stationField.textField());

@@ -29,6 +29,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.assembly.OperationTime;
@@ -44,7 +45,7 @@ final class WorkTable extends JTable {
     };
     private static final int[] WIDTHS = {34, 40, 390, 140, 150, 110};
     /** Wide enough for the longest word of each column but a few German ones, and for a size in mm and inches. */
-    private static final int[] LEAST_WIDTHS = {34, 40, 150, 130, 120, 70};
+    private static final int[] LEAST_WIDTHS = {34, 40, 140, 130, 132, 70};
 
     private static final int DONE = 0;
     private static final int NUMBER = 1;
@@ -108,12 +109,14 @@ final class WorkTable extends JTable {
     void setTextScale(float newScale) {
         textScale = newScale;
         for (int i = 0; i < COLUMNS.length; i++) {
+            TableColumn column = getColumnModel().getColumn(i);
             int width = Math.round(UIScale.scale(WIDTHS[i]) * newScale);
-            getColumnModel().getColumn(i).setMinWidth(Math.round(UIScale.scale(LEAST_WIDTHS[i]) * newScale));
-            getColumnModel().getColumn(i).setPreferredWidth(width);
+            column.setMinWidth(0); // else it, and then the greatest width, would limit what follows
             if (i <= NUMBER) {
-                getColumnModel().getColumn(i).setMaxWidth(width);
+                column.setMaxWidth(width);
             }
+            column.setMinWidth(Math.round(UIScale.scale(LEAST_WIDTHS[i]) * newScale));
+            column.setPreferredWidth(width);
         }
         updateRowHeights();
     }

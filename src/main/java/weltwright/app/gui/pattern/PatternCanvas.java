@@ -204,7 +204,7 @@ final class PatternCanvas extends DrawingCanvas {
         contentChanged();
     }
 
-    /** Paints a scale bar of 50 mm or 2 in and returns x of its right end in px. */
+    /** Paints a scale bar of 50 mm or 2 in and returns x in px of the right end of bar and length. */
     private double paintScaleBar(Graphics2D g, Viewport viewport) {
         double lengthMm = unit == MeasureUnit.INCH ? RULER_IN * LengthUnit.INCH.inMm() : RULER_MM;
         double from = rulerPx() + UIScale.scale(MARGIN_PX);
@@ -215,8 +215,9 @@ final class PatternCanvas extends DrawingCanvas {
         g.draw(new Line2D.Double(from, y, end, y));
         g.draw(new Line2D.Double(from, y - 4, from, y + 4));
         g.draw(new Line2D.Double(end, y - 4, end, y + 4));
-        g.drawString(unit.format(lengthMm), (float) from + 4, (float) y - 6);
-        return end;
+        String length = unit.format(lengthMm);
+        g.drawString(length, (float) from + 4, (float) y - 6);
+        return Math.max(end, from + 4 + g.getFontMetrics().stringWidth(length));
     }
 
     /** Paints the meanings of the letters in the drawing from right to left, as many as fit right of {@code fromX}. */

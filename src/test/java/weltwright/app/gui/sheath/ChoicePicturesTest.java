@@ -19,6 +19,7 @@ import javax.swing.JList;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
+import weltwright.app.gui.theme.Theme;
 import weltwright.sheath.spec.HandleStrap;
 import weltwright.sheath.spec.SheathKind;
 import weltwright.sheath.spec.SheathSpec;
@@ -49,6 +50,17 @@ class ChoicePicturesTest extends MainWindowTestBase {
         Set<List<Integer>> before = distinctPictures(grinds);
         type("spine thickness", "6");
         await("other pictures", () -> distinctPictures(grinds).stream().noneMatch(before::contains));
+    }
+
+    @Test
+    void thePicturesFollowTheTheme() {
+        open(OutlinedJobs.outlined());
+        frame.toggleButton("stage Sheath").click();
+        JList<?> kinds = frame.list("body").target();
+        await("three pictures", () -> distinctPictures(kinds).size() == 3);
+        Set<List<Integer>> light = distinctPictures(kinds);
+        execute(() -> Theme.DARK.installInOpenWindows());
+        await("other pictures", () -> distinctPictures(kinds).stream().noneMatch(light::contains));
     }
 
     @Test

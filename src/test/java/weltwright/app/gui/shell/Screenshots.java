@@ -66,8 +66,8 @@ final class Screenshots {
 
     private static final int POLL_MS = 100;
 
-    /** Longer than what is opened and closed with motion takes. */
-    private static final int SETTLED_MS = 600;
+    /** Longer than what is opened and closed with motion takes, and than pictures of choices wait. */
+    private static final int SETTLED_MS = 1000;
 
     private final Path folder;
     private final double scale;
