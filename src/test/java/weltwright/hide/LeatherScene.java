@@ -32,6 +32,11 @@ public final class LeatherScene {
             return Polyline.closed(points);
         }
 
+        private double steepest() {
+            double waves = Math.abs(wave) + Math.abs(tilt);
+            return 3 * waves / (radius - waves);
+        }
+
         private double at(double a) {
             return radius + wave * Math.cos(2 * a) + tilt * Math.sin(3 * a);
         }
@@ -39,6 +44,10 @@ public final class LeatherScene {
         /** How much of a sample lies inside: to first order in the distance from the curve. */
         public double cover(Point at, double footprint) {
             Point off = at.minus(centre);
+            double beyond = Math.abs(off.norm() - radius) - Math.abs(wave) - Math.abs(tilt);
+            if (beyond > footprint * Math.hypot(1, steepest())) {
+                return off.norm() < radius ? 1 : 0; // most of a picture, without angles
+            }
             double a = Math.atan2(off.y(), off.x());
             double slope = (3 * tilt * Math.cos(3 * a) - 2 * wave * Math.sin(2 * a)) / at(a);
             return RenderedGround.cover((off.norm() - at(a)) / Math.hypot(1, slope), 0, footprint);

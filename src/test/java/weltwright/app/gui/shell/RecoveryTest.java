@@ -26,7 +26,7 @@ class RecoveryTest extends MainWindowTestBase {
     /** What may be lost. */
     private static final long LOST_MS = 2000;
 
-    private static final int EDITS_BEFORE_THE_KILL = 40;
+    private static final int EDITS_BEFORE_THE_KILL = 20;
 
     @TempDir
     private Path folder;

@@ -18,11 +18,11 @@ import weltwright.job.RecentJobs;
 import weltwright.job.StockShelf;
 
 /**
- * The program as a process of its own that edits its job without end: ten times a second it writes the next number into
- * the notes, and then prints that number and the time in ms.
+ * The program as a process of its own that edits its job without end: five times a second it writes the next number
+ * into the notes, and then prints that number and the time in ms.
  */
 public final class EditingProcess {
-    private static final int STEP_MS = 100;
+    private static final int STEP_MS = 200;
 
     private EditingProcess() {}
 

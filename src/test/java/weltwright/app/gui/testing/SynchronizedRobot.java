@@ -13,11 +13,17 @@ import org.assertj.swing.core.Robot;
  */
 final class SynchronizedRobot {
     private static final long TIMEOUT_MS = 10_000;
+
+    /** Between two actions. AssertJ Swing's own 60 ms, and 100 ms after each, are there because it does not wait. */
+    private static final int DELAY_MS = 10;
+
     private static final Method SYNCHRONIZE = synchronize();
 
     private SynchronizedRobot() {}
 
     static Robot of(Robot robot) {
+        robot.settings().delayBetweenEvents(DELAY_MS);
+        robot.settings().eventPostingDelay(DELAY_MS);
         return (Robot) Proxy.newProxyInstance(
                 Robot.class.getClassLoader(), new Class<?>[] {Robot.class}, (proxy, method, args) -> {
                     try {
