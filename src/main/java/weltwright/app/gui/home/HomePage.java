@@ -92,7 +92,7 @@ public final class HomePage extends JPanel {
                 "insets 24 16 0 8, fill, wrap 2, hidemode 3", "[]push[180:260:320,fill]", "[]8[]0[grow,fill]"));
         column.setBackground(ThemeColors.canvas());
         column.putClientProperty("FlatLaf.style", "background: $Weltwright.canvas");
-        column.add(heading(MESSAGES.text("jobs"), "h2"));
+        column.add(heading(MESSAGES.text("jobs"), "h2"), "gapleft 6"); // as the cards
         search.setName("search jobs");
         search.putClientProperty("JTextField.placeholderText", MESSAGES.text("search"));
         search.putClientProperty("JTextField.showClearButton", true);
@@ -115,11 +115,11 @@ public final class HomePage extends JPanel {
         });
         column.add(search, "gapright 12");
         none.setName("no jobs");
-        column.add(none, "span, growx, wmin 0, gaptop 8");
+        column.add(none, "span, growx, wmin 0, gaptop 8, gapleft 6");
         cards.getAccessibleContext().setAccessibleName(MESSAGES.text("jobs"));
         JScrollPane scroll = scroll(cards);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        column.add(scroll, "span, grow, push, gapleft -6, wmin 0, hmin 0"); // half the gap between cards
+        column.add(scroll, "span, grow, push, wmin 0, hmin 0");
         update();
         return column;
     }
