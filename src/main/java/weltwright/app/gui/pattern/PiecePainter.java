@@ -11,11 +11,12 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import javax.swing.UIManager;
-import org.locationtech.jts.geom.Coordinate;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.theme.ThemeColors;
@@ -195,42 +196,77 @@ public final class PiecePainter {
 
     /**
      * Paints the label along the straight stretch of a mark that is nearest to its middle, upright; of a bent mark,
-     * such as the knife, on the inner side, away from the stitches. Where it has no room, only at a high zoom.
+     * such as the knife, within it, away from the stitches. Where it has no room, only at a high zoom.
      */
     private void paintLabel(Mark mark) {
         Graphics2D rotated = (Graphics2D) g.create();
         rotated.setFont(g.getFont().deriveFont(g.getFont().getSize2D() * LABEL_FONT_SCALE));
         FontMetrics metrics = rotated.getFontMetrics();
         int width = metrics.stringWidth(mark.label());
-        OptionalDouble straight = straightPlace(mark.line(), width / viewport.pxPerMm());
-        double place = straight.orElse(mark.line().lengthMm() / 2);
-        Point middle = px(mark.line().at(place));
-        Point along = px(mark.line().at(place + 0.5)).minus(px(mark.line().at(place - 0.5)));
-        double angle = Math.atan2(along.y(), along.x());
-        boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
-        double upright = upsideDown ? angle + Math.PI : angle;
-        Coordinate centre = mark.line().lineString().getEnvelopeInternal().centre();
-        Point inwards = px(new Point(centre.x, centre.y)).minus(middle);
-        double above = inwards.x() * Math.sin(upright) - inwards.y() * Math.cos(upright);
-        boolean fits =
-                straight.isPresent() && (Math.abs(above) < LABEL_OFFSET_PX || Math.abs(above) > metrics.getHeight());
-        if (fits || viewport.pxPerMm() >= LABEL_ALWAYS_PX_PER_MM) {
-            rotated.translate(middle.x(), middle.y());
-            rotated.rotate(upright);
+        Optional<LabelBase> base = LabelBase.along(
+                        mark.line(), width / viewport.pxPerMm(), metrics.getHeight() / viewport.pxPerMm())
+                .or(() -> viewport.pxPerMm() >= LABEL_ALWAYS_PX_PER_MM
+                        ? Optional.of(LabelBase.atMiddle(mark.line(), 1))
+                        : Optional.empty());
+        base.ifPresent(found -> {
+            Point from = px(found.from());
+            Point along = px(found.to()).minus(from);
+            double angle = Math.atan2(along.y(), along.x());
+            boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
+            boolean above = found.free() || found.left() != upsideDown;
+            rotated.translate(from.x() + along.x() / 2, from.y() + along.y() / 2);
+            rotated.rotate(upsideDown ? angle + Math.PI : angle);
             rotated.setColor(ThemeColors.text());
-            float baseline = above > -LABEL_OFFSET_PX ? -LABEL_OFFSET_PX : metrics.getAscent();
-            rotated.drawString(mark.label(), -width / 2f, baseline);
-        }
+            rotated.drawString(mark.label(), -width / 2f, above ? -LABEL_OFFSET_PX : metrics.getAscent());
+        });
         rotated.dispose();
     }
 
-    /** Returns the station nearest to the middle of a line about which a length of it is straight. */
-    private static OptionalDouble straightPlace(Polyline line, double lengthMm) {
-        double half = line.lengthMm() / 2;
-        return DoubleStream.iterate(0, off -> off + lengthMm / 2 <= half, off -> off + lengthMm / 4)
-                .flatMap(off -> DoubleStream.of(half + off, half - off))
-                .filter(at -> line.at(at - lengthMm / 2).distance(line.at(at + lengthMm / 2)) > STRAIGHT * lengthMm)
-                .findFirst();
+    /**
+     * The stretch of a mark along which its label stands.
+     *
+     * @param free whether the label may stand on either side
+     * @param left whether it stands at the left from {@code from} to {@code to}
+     */
+    private record LabelBase(Point from, Point to, boolean free, boolean left) {
+
+        static LabelBase atMiddle(Polyline line, double lengthMm) {
+            double half = line.lengthMm() / 2;
+            return new LabelBase(line.at(half - lengthMm / 2), line.at(half + lengthMm / 2), true, true);
+        }
+
+        /**
+         * Finds the straight stretch nearest to the middle of a line; of a bent one, with room for the label inside.
+         */
+        static Optional<LabelBase> along(Polyline line, double lengthMm, double heightMm) {
+            double half = line.lengthMm() / 2;
+            if (!line.closed() && isStraight(line.at(0), line.at(2 * half), 2 * half)) {
+                return Optional.of(atMiddle(line, lengthMm)).filter(base -> lengthMm <= 2 * half);
+            }
+            Path2D inside = AnnotationPainter.path(line);
+            return DoubleStream.iterate(0, off -> off + lengthMm / 2 <= half, off -> off + lengthMm / 4)
+                    .flatMap(off -> DoubleStream.of(half + off, half - off))
+                    .boxed()
+                    .flatMap(at -> {
+                        Point from = line.at(at - lengthMm / 2);
+                        Point to = line.at(at + lengthMm / 2);
+                        Point left = to.minus(from).unit().left().times(heightMm);
+                        return Stream.of(left, left.times(-1))
+                                .filter(aside -> isStraight(from, to, lengthMm)
+                                        && contains(inside, from.plus(aside))
+                                        && contains(inside, to.plus(aside)))
+                                .map(aside -> new LabelBase(from, to, false, aside.equals(left)));
+                    })
+                    .findFirst();
+        }
+
+        private static boolean isStraight(Point from, Point to, double lengthMm) {
+            return from.distance(to) > STRAIGHT * lengthMm;
+        }
+
+        private static boolean contains(Path2D area, Point point) {
+            return area.contains(point.x(), point.y());
+        }
     }
 
     private static BasicStroke stroke(Mark.Kind kind) {
