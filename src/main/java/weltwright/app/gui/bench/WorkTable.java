@@ -108,6 +108,8 @@ final class WorkTable extends JTable {
     /** Sets the size of the text, over that of labels. */
     void setTextScale(float newScale) {
         textScale = newScale;
+        Font header = UIManager.getFont("TableHeader.font");
+        getTableHeader().setFont(header.deriveFont(header.getSize2D() * newScale));
         for (int i = 0; i < COLUMNS.length; i++) {
             TableColumn column = getColumnModel().getColumn(i);
             int width = Math.round(UIScale.scale(WIDTHS[i]) * newScale);
