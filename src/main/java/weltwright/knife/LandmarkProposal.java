@@ -106,17 +106,9 @@ public record LandmarkProposal(
         return nearest;
     }
 
-    /** Returns this without some of its steps. */
-    public LandmarkProposal without(List<HandleFrontStep> left) {
-        return new LandmarkProposal(
-                tip,
-                heel,
-                spineStart,
-                butt,
-                edgeSide,
-                steps.stream().filter(step -> !left.contains(step)).toList(),
-                heelSigmaMm,
-                guard);
+    /** Returns this with other steps. */
+    public LandmarkProposal withSteps(List<HandleFrontStep> others) {
+        return new LandmarkProposal(tip, heel, spineStart, butt, edgeSide, others, heelSigmaMm, guard);
     }
 
     /** Returns whether the spine is at positive y. */

@@ -158,25 +158,43 @@ public final class OutlineParallaxCorrection {
     }
 
     /**
-     * Returns those steps of an outline that a handle flush with the blade shows because it is thicker.
+     * Returns whether a handle flush with the blade shows a step of the outline only because it is thicker.
      *
      * @param along the outline
      */
-    List<HandleFrontStep> stepsByThickness(Polyline along, List<HandleFrontStep> steps) {
-        return steps.stream()
-                .filter(step -> {
-                    Point onHandle = along.points().get(step.onHandle());
-                    Point onBlade = along.points().get(step.onBlade());
-                    double sign = Math.signum(onHandle.y() - sides.middle(onHandle.x()));
-                    Point outward = new Point(0, sign);
-                    double handleMm = shift(new Point(heelX - BEHIND_MM, onHandle.y()), outward)
-                            .outMm();
-                    double bladeMm =
-                            shift(new Point(heelX, onBlade.y()), outward).outMm();
-                    double height = sign * (onHandle.y() - onBlade.y());
-                    return Math.abs(height - (handleMm - bladeMm)) < LEAST_STEP_MM;
-                })
-                .toList();
+    boolean isByThickness(Polyline along, HandleFrontStep step) {
+        Point onHandle = along.points().get(step.onHandle());
+        Point onBlade = along.points().get(step.onBlade());
+        double sign = Math.signum(onHandle.y() - sides.middle(onHandle.x()));
+        Point outward = new Point(0, sign);
+        double handleMm =
+                shift(new Point(heelX - BEHIND_MM, onHandle.y()), outward).outMm();
+        double bladeMm = shift(new Point(heelX, onBlade.y()), outward).outMm();
+        double height = sign * (onHandle.y() - onBlade.y());
+        return Math.abs(height - (handleMm - bladeMm)) < LEAST_STEP_MM;
+    }
+
+    /**
+     * Returns a step with the rim of its front: that of a thick front is seen beyond the front itself, where it turns
+     * into the handle's side. Its points belong to the front, or the outline would fold back once the front is moved to
+     * its place.
+     *
+     * @param along the outline
+     */
+    HandleFrontStep withRim(Polyline along, HandleFrontStep step) {
+        List<Point> points = along.points();
+        int n = points.size();
+        int away = step.has(Math.floorMod(step.onHandle() + 1, n), n) ? -1 : 1;
+        Point corner = points.get(step.onHandle());
+        double middle = sides.middle(heelX - BEHIND_MM);
+        double proudMm = Math.abs(corner.y() - middle)
+                - Math.abs(points.get(step.onBlade()).y() - middle);
+        double frontMm = frontMm(corner);
+        int rim = step.onHandle();
+        while (proudMm > frontMm && points.get(Math.floorMod(rim + away, n)).x() > corner.x() - frontMm) {
+            rim = Math.floorMod(rim + away, n);
+        }
+        return new HandleFrontStep(rim, step.onBlade());
     }
 
     /** Returns the probability that one side is the spine. */

@@ -36,7 +36,9 @@ import weltwright.trace.edge.EdgePoint;
  *
  * <ol>
  *   <li>intersect the ray of each point with the mid-plane;
- *   <li>find the knife's axis, the end of its handle, and from these its landmarks;
+ *   <li>find the knife's axis and the end of its handle;
+ *   <li>take back what the edge follows of the handle's front into the knife ({@link FrontOvershoot});
+ *   <li>find the landmarks;
  *   <li>where the tip lies lower, tilt the mid-plane along the axis found, and begin again;
  *   <li>move the blade's side to the far rim of the spine's back where that shows ({@link SpineBack});
  *   <li>subtract the displacement of the silhouette by the thickness of spine and handle;
@@ -129,23 +131,25 @@ public final class SilhouetteBuilder {
     }
 
     private Built buildOn(Plane midPlane) {
-        Polyline seen = Polyline.closed(edge.stream()
-                .map(point -> view.intersection(point.pixel(), midPlane))
-                .toList());
+        Polyline seen = onPlane(edge, midPlane);
         List<EdgePoint> inOrder = new ArrayList<>(edge);
         if (seen.signedAreaMm2() < 0) {
             seen = seen.reversed();
             Collections.reverse(inOrder);
         }
         RigidMotion axis = LongAxis.of(seen);
-        Polyline along = seen.map(axis.inverse()::apply);
-        HandleFrontStation.Front front = HandleFrontStation.find(picture, view, midPlane, along, axis);
-        double frontX = frontX(front, along, midPlane, axis);
-        HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
+        Polyline followed = seen.map(axis.inverse()::apply);
+        HandleFrontStation.Front front = HandleFrontStation.find(picture, view, midPlane, followed, axis);
+        double frontX = frontX(front, followed, midPlane, axis);
+        HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, followed, axis, frontX, thickness);
+        inOrder = FrontOvershoot.takenBack(inOrder, followed, end, p -> pixel(p, midPlane, axis));
+        Polyline along = onPlane(inOrder, midPlane).map(axis.inverse()::apply);
         List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
         LandmarkProposal seenSteps = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
-        LandmarkProposal proposal = seenSteps.without(
-                parallax(along, seenSteps, midPlane, axis).stepsByThickness(along, seenSteps.steps()));
+        OutlineParallaxCorrection seenParallax = parallax(along, seenSteps, midPlane, axis);
+        LandmarkProposal proposal = seenSteps.withSteps(seenSteps.steps().stream()
+                .filter(step -> !seenParallax.isByThickness(along, step))
+                .toList());
         Point[] backs = new SpineBack(
                         picture, p -> pixel(p, midPlane, axis), along, parallax(along, proposal, midPlane, axis))
                 .displacements(
@@ -160,7 +164,13 @@ public final class SilhouetteBuilder {
         RigidMotion trueAxis = new RigidMotion(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         boolean frontMissing = frontX == front.x() && front.atLimit();
-        return fit(ring, inOrder, jumps, removal, proposal, midPlane, trueAxis, frontMissing);
+        return fit(ring, inOrder, jumps, removal, midPlane, trueAxis, frontMissing);
+    }
+
+    private Polyline onPlane(List<EdgePoint> points, Plane plane) {
+        return Polyline.closed(points.stream()
+                .map(point -> view.intersection(point.pixel(), plane))
+                .toList());
     }
 
     private Point pixel(Point p, Plane midPlane, RigidMotion axis) {
@@ -229,13 +239,13 @@ public final class SilhouetteBuilder {
             List<EdgePoint> points,
             List<EdgeJump> jumps,
             ThicknessRemoval removal,
-            LandmarkProposal proposal,
             Plane midPlane,
             RigidMotion axis,
             boolean frontMissing) {
         double[] weight = points.stream()
                 .mapToDouble(point -> Math.pow(Math.min(1, point.certainty()), 2))
                 .toArray();
+        LandmarkProposal proposal = removal.withRims();
         TreeSet<Integer> corners = new TreeSet<>(new CornerFinder(ring, weight).find());
         int tip = joined(corners, ring, proposal.tip());
         // The end of the handle is known more accurately than the outline's corners near it.

@@ -46,6 +46,10 @@ public final class ThicknessRemoval {
     private final OutlineParallaxCorrection parallax;
     private final double heelX;
     private final LandmarkProposal proposal;
+
+    /** The steps of the proposal, in its order, each with the rim of its front. */
+    private final List<HandleFrontStep> rimmed;
+
     private final Part[] parts;
     private final List<Point> normals;
     private final List<ThicknessParallax.Shift> shifts;
@@ -62,6 +66,9 @@ public final class ThicknessRemoval {
         this.parallax = parallax;
         this.proposal = proposal;
         heelX = along.points().get(proposal.heel()).x();
+        rimmed = proposal.steps().stream()
+                .map(step -> parallax.withRim(along, step))
+                .toList();
         normals = normals(AVERAGED_MM);
         parts = parts();
         shifts = IntStream.range(0, normals.size())
@@ -77,6 +84,11 @@ public final class ThicknessRemoval {
     /** Returns the standard deviation of the displacement of each point by what is not known of the sections, in mm. */
     double[] sectionSigmaMm() {
         return shifts.stream().mapToDouble(ThicknessParallax.Shift::outSigmaMm).toArray();
+    }
+
+    /** Returns the landmarks, with the rim of a handle's front as a part of its step. */
+    LandmarkProposal withRims() {
+        return proposal.withSteps(rimmed);
     }
 
     /**
@@ -111,8 +123,15 @@ public final class ThicknessRemoval {
      */
     private double wallMm(int i) {
         int n = along.points().size();
-        HandleFrontStep step =
-                proposal.steps().stream().filter(s -> s.has(i, n)).findFirst().orElseThrow();
+        int at = IntStream.range(0, rimmed.size())
+                .filter(k -> rimmed.get(k).has(i, n))
+                .findFirst()
+                .orElseThrow();
+        HandleFrontStep step = proposal.steps().get(at);
+        if (!step.has(i, n)) {
+            Point rim = along.points().get(rimmed.get(at).onHandle());
+            return along.points().get(i).x() - rim.x();
+        }
         Point onHandle = along.points().get(step.onHandle());
         Point onBlade = along.points().get(step.onBlade());
         double outward = Math.signum(normals.get(step.onBlade()).y());
@@ -139,7 +158,7 @@ public final class ThicknessRemoval {
         int n = points.size();
         double handleFrom = points.get(proposal.butt()).x() + BUTT_FADE_MM;
         Part[] found = IntStream.range(0, n)
-                .mapToObj(i -> proposal.steps().stream().anyMatch(s -> s.has(i, n))
+                .mapToObj(i -> rimmed.stream().anyMatch(s -> s.has(i, n))
                         ? Part.STEP
                         : points.get(i).x() >= heelX ? Part.BLADE : Part.HANDLE)
                 .toArray(Part[]::new);

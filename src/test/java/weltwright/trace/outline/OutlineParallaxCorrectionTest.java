@@ -155,9 +155,35 @@ class OutlineParallaxCorrectionTest {
                     new Point(0, HALF_MM),
                     new Point(0, HALF_MM + handleMm - bladeMm + moreMm),
                     new Point(-100, -HALF_MM)));
-            List<HandleFrontStep> steps = List.of(new HandleFrontStep(2, 1));
-            assertThat(CORRECTION.stepsByThickness(along, steps)).hasSize(moreMm == 0 ? 1 : 0);
+            assertThat(CORRECTION.isByThickness(along, new HandleFrontStep(2, 1)))
+                    .isEqualTo(moreMm == 0);
         }
+    }
+
+    /**
+     * Source: the definition of an ellipse. The rim of a round handle's front is seen beyond the front, at x = 0, by
+     * its height times the lean along the knife. The step was found a little way down the rim; it begins at the side.
+     */
+    @Test
+    void theRimOfAFrontBelongsToItsStep() {
+        double c = 0.8 * HANDLE_MM / 2;
+        double lean = Math.abs(lean(new Point(0, -HALF_MM)).x());
+        List<Point> points = new ArrayList<>();
+        for (double x = -20; x < 0; x += 0.2) {
+            points.add(new Point(x, -HALF_MM));
+        }
+        int side = points.size() - 1;
+        for (double z = 0; z <= c; z += 0.1) {
+            points.add(new Point(z * lean, -HALF_MM * Math.sqrt(1 - z * z / (c * c))));
+        }
+        int found = side + 25;
+        points.add(new Point(100, -1));
+        points.add(new Point(-20, HALF_MM));
+        HandleFrontStep step =
+                CORRECTION.withRim(Polyline.closed(points), new HandleFrontStep(found, points.size() - 3));
+        assertThat(points.get(step.onHandle()).x()).isCloseTo(0, within(0.1));
+        assertThat(points.get(step.onHandle()).y()).isCloseTo(-HALF_MM, within(0.1));
+        assertThat(step.onBlade()).isEqualTo(points.size() - 3);
     }
 
     /**
