@@ -32,9 +32,9 @@ public record SheathCost(
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final double MINUTES_IN_HOUR = 60;
 
-    /** The cost of a sheath by a price list. */
+    /** The cost of a sheath that is not laid out, by a price list; the price of a whole stock counts nothing. */
     public static SheathCost of(SheathNeeds needs, PriceList prices) {
-        return of(needs, prices.leather().of(needs.leatherMm2(), needs.stockMm2()), prices);
+        return of(needs, prices.leather().of(needs.leatherMm2(), Double.POSITIVE_INFINITY), prices);
     }
 
     /**

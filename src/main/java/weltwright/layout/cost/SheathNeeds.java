@@ -13,13 +13,11 @@ import weltwright.sheath.pattern.Seam;
  * What one sheath takes.
  *
  * @param leatherMm2 its part of the leather that the layout uses, waste included
- * @param stockMm2 area of the whole stock; infinite where none is known, so that a price for a whole one counts nothing
  * @param hardware how many of each kind, by name
  * @param threadM length of thread to cut
  * @param benchMinutes of work
  */
-public record SheathNeeds(
-        double leatherMm2, double stockMm2, Map<String, Integer> hardware, double threadM, int benchMinutes) {
+public record SheathNeeds(double leatherMm2, Map<String, Integer> hardware, double threadM, int benchMinutes) {
 
     public SheathNeeds {
         hardware = Map.copyOf(hardware);
@@ -31,7 +29,7 @@ public record SheathNeeds(
      * @see SheathCost#of(SheathNeeds, BigDecimal, PriceList)
      */
     public static SheathNeeds besidesLeather(Pattern pattern) {
-        return of(0, Double.POSITIVE_INFINITY, pattern);
+        return of(0, pattern);
     }
 
     /** The needs of a sheath that is not laid out: of leather, what is in its pieces. */
@@ -39,10 +37,10 @@ public record SheathNeeds(
         double pieces = pattern.pieces().stream()
                 .mapToDouble(piece -> piece.count() * Math.abs(piece.outline().signedAreaMm2()))
                 .sum();
-        return of(pieces, Double.POSITIVE_INFINITY, pattern);
+        return of(pieces, pattern);
     }
 
-    private static SheathNeeds of(double leatherMm2, double stockMm2, Pattern pattern) {
+    private static SheathNeeds of(double leatherMm2, Pattern pattern) {
         AssemblyPlan plan = AssemblyPlan.of(pattern);
         Map<String, Integer> hardware = new TreeMap<>();
         for (HardwareRequirement need : plan.hardware()) {
@@ -52,7 +50,6 @@ public record SheathNeeds(
         for (Seam seam : pattern.seams()) {
             thread += new SaddleStitch(seam).metresToCut();
         }
-        return new SheathNeeds(
-                leatherMm2, stockMm2, hardware, thread, plan.order().time().benchMinutes());
+        return new SheathNeeds(leatherMm2, hardware, thread, plan.order().time().benchMinutes());
     }
 }

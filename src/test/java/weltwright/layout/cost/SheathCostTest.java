@@ -14,9 +14,8 @@ import weltwright.error.UserFacingException;
 
 /** Prices reckoned by hand. */
 class SheathCostTest {
-    /** A quarter of a stock of one square metre, three pieces of hardware, two and a half hours. */
-    private static final SheathNeeds NEEDS =
-            new SheathNeeds(250_000, 1_000_000, Map.of("rivet", 2, "snap", 1), 3.2, 150);
+    /** A quarter of a square metre, three pieces of hardware, two and a half hours. */
+    private static final SheathNeeds NEEDS = new SheathNeeds(250_000, Map.of("rivet", 2, "snap", 1), 3.2, 150);
 
     private static BigDecimal of(String amount) {
         return new BigDecimal(amount);
@@ -25,7 +24,7 @@ class SheathCostTest {
     private static PriceList prices(String currency, String margin, String roundTo) {
         return new PriceList(
                 Currency.getInstance(currency),
-                new LeatherPrice(of("100"), LeatherPrice.Per.STOCK),
+                new LeatherPrice(of("100"), LeatherPrice.Per.SQUARE_METRE),
                 of("0.40"),
                 Map.of("rivet", of("0.35")),
                 of("1.10"),
@@ -68,9 +67,11 @@ class SheathCostTest {
 
     /** A square foot is 0.3048² m², exactly (international yard and pound agreement, 1959). */
     @Test
-    void leatherIsPricedByTheFootOrMetre() {
+    void leatherIsPricedByTheFootOrMetreOrStock() {
         double quarter = 250_000;
         assertThat(new LeatherPrice(of("10"), LeatherPrice.Per.SQUARE_METRE).of(quarter, 1e6))
+                .isEqualByComparingTo("2.5");
+        assertThat(new LeatherPrice(of("10"), LeatherPrice.Per.STOCK).of(quarter, 1e6))
                 .isEqualByComparingTo("2.5");
         assertThat(new LeatherPrice(of("10"), LeatherPrice.Per.SQUARE_FOOT)
                         .of(2 * 304.8 * 304.8, 1e6)
@@ -84,8 +85,7 @@ class SheathCostTest {
             @ForAll @IntRange(max = 600) int minutes,
             @ForAll @IntRange(max = 90) int margin) {
         SheathCost cost = SheathCost.of(
-                new SheathNeeds(area, 1_000_000, Map.of("rivet", 3), 1.7, minutes),
-                prices("EUR", Integer.toString(margin), "0"));
+                new SheathNeeds(area, Map.of("rivet", 3), 1.7, minutes), prices("EUR", Integer.toString(margin), "0"));
 
         assertThat(cost.leather()
                         .add(cost.hardware())
