@@ -1,7 +1,7 @@
 package weltwright.geometry.fit;
 
 /**
- * Fits a straight line y = a + b x to points by weighted least squares of the residuals in y.
+ * Fits a straight line y = a + b x to points by least squares of the residuals in y. All points have weight 1.
  *
  * <p>Source: the normal equations of simple linear regression; {@code LineFitTest} compares the result with NIST's
  * certified values.
@@ -13,18 +13,13 @@ public final class LineFit {
     private double sxx;
     private double sxy;
 
-    /** Adds a point of weight 1. */
-    public void add(double x, double y) {
-        add(x, y, 1);
-    }
-
     /** Adds a point. */
-    public void add(double x, double y, double weight) {
-        n += weight;
-        sx += weight * x;
-        sy += weight * y;
-        sxx += weight * x * x;
-        sxy += weight * x * y;
+    public void add(double x, double y) {
+        n++;
+        sx += x;
+        sy += y;
+        sxx += x * x;
+        sxy += x * y;
     }
 
     /** The slope b. NaN or infinite unless points at two different x were added. */

@@ -36,9 +36,7 @@ import weltwright.trace.edge.EdgePoint;
  *
  * <ol>
  *   <li>intersect the ray of each point with the mid-plane;
- *   <li>find the knife's axis and the end of its handle;
- *   <li>take back what the edge follows of the handle's front into the knife ({@link FrontOvershoot});
- *   <li>find the landmarks;
+ *   <li>find the knife's axis, the end of its handle, and from these its landmarks;
  *   <li>where the tip lies lower, tilt the mid-plane along the axis found, and begin again;
  *   <li>move the blade's side to the far rim of the spine's back where that shows ({@link SpineBack});
  *   <li>subtract the displacement of the silhouette by the thickness of spine and handle;
@@ -131,19 +129,19 @@ public final class SilhouetteBuilder {
     }
 
     private Built buildOn(Plane midPlane) {
-        Polyline seen = onPlane(edge, midPlane);
+        Polyline seen = Polyline.closed(edge.stream()
+                .map(point -> view.intersection(point.pixel(), midPlane))
+                .toList());
         List<EdgePoint> inOrder = new ArrayList<>(edge);
         if (seen.signedAreaMm2() < 0) {
             seen = seen.reversed();
             Collections.reverse(inOrder);
         }
         RigidMotion axis = LongAxis.of(seen);
-        Polyline followed = seen.map(axis.inverse()::apply);
-        HandleFrontStation.Front front = HandleFrontStation.find(picture, view, midPlane, followed, axis);
-        double frontX = frontX(front, followed, midPlane, axis);
-        HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, followed, axis, frontX, thickness);
-        inOrder = FrontOvershoot.takenBack(inOrder, followed, end, p -> pixel(p, midPlane, axis));
-        Polyline along = onPlane(inOrder, midPlane).map(axis.inverse()::apply);
+        Polyline along = seen.map(axis.inverse()::apply);
+        HandleFrontStation.Front front = HandleFrontStation.find(picture, view, midPlane, along, axis);
+        double frontX = frontX(front, along, midPlane, axis);
+        HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
         List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
         LandmarkProposal seenSteps = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
         OutlineParallaxCorrection seenParallax = parallax(along, seenSteps, midPlane, axis);
@@ -165,12 +163,6 @@ public final class SilhouetteBuilder {
         Polyline ring = thin.map(correction.inverse()::apply);
         boolean frontMissing = frontX == front.x() && front.atLimit();
         return fit(ring, inOrder, jumps, removal, midPlane, trueAxis, frontMissing);
-    }
-
-    private Polyline onPlane(List<EdgePoint> points, Plane plane) {
-        return Polyline.closed(points.stream()
-                .map(point -> view.intersection(point.pixel(), plane))
-                .toList());
     }
 
     private Point pixel(Point p, Plane midPlane, RigidMotion axis) {
