@@ -13,6 +13,7 @@ import weltwright.app.gui.testing.MainWindowTestBase;
 import weltwright.app.gui.testing.OutlinedJobs;
 import weltwright.knife.Grind;
 import weltwright.knife.HandleSection;
+import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.spec.BeltAttachment;
 import weltwright.sheath.spec.CarryPosition;
 import weltwright.sheath.spec.HandleStrap;
@@ -145,6 +146,38 @@ class SheathFormTest extends MainWindowTestBase {
         frame.textBox("stitch pitch").deleteText().enterText("4 mm\n");
         frame.toggleButton("fold Stitches").click();
         assertThat(shown("stitch pitch")).isFalse();
+    }
+
+    /** Over choices of several forms. */
+    @Test
+    void undoToTheBeginningAndRedoToTheEndGiveTheSamePattern() {
+        awaitPattern();
+        Pattern first = pattern();
+        frame.list("body").selectItem("Two panels, welt all round");
+        frame.toggleButton("fold Stitches").click();
+        frame.textBox("stitch pitch").deleteText().enterText("5\n");
+        frame.toggleButton("stage Knife").click();
+        frame.toggleButton("fold Cut across").click();
+        frame.list("grind").selectItem("Hollow");
+        frame.toggleButton("stage Sheath").click();
+        awaitPattern();
+        Pattern last = pattern();
+        assertThat(last.pieces()).isNotEqualTo(first.pieces());
+
+        execute(() -> {
+            while (window.model().canUndo()) {
+                window.model().undo();
+            }
+        });
+        awaitPattern();
+        assertThat(pattern().pieces()).isEqualTo(first.pieces());
+        execute(() -> {
+            while (window.model().canRedo()) {
+                window.model().redo();
+            }
+        });
+        awaitPattern();
+        assertThat(pattern().pieces()).isEqualTo(last.pieces());
     }
 
     private SheathSpec spec() {

@@ -38,16 +38,12 @@ class WholeJobTest extends MainWindowTestBase {
     @TempDir
     private Path folder;
 
-    /** Returns the number of jobs: the odd ones are made by mouse. */
-    protected int jobs() {
-        return LongRun.tries(2, 60);
-    }
-
-    /** Each is begun on the start page of a window of its own. */
+    /** Each is begun on the start page of a window of its own; the odd ones are made by mouse. */
     @Test
     void jobsByKeyboardAloneAndByMouseOneAfterAnotherLogNoDefect() throws IOException {
         long loggedBytes = loggedBytes();
-        for (int i = 1; i <= jobs(); i++) {
+        int jobs = LongRun.tries(2, 60);
+        for (int i = 1; i <= jobs; i++) {
             Path pdf = folder.resolve(i + ".pdf");
             Path file = folder.resolve(i + ".wwj");
             if (i % 2 == 0) {

@@ -4,13 +4,20 @@ import static org.assertj.swing.edt.GuiActionRunner.execute;
 import static org.assertj.swing.timing.Pause.pause;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
+import java.awt.event.AWTEventListener;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
@@ -50,6 +57,7 @@ import weltwright.sheath.pattern.Pattern;
 /** Opens the main window on a display before each test, with a robot for mouse and keys. */
 public abstract class MainWindowTestBase {
     private static final int CONDITION_TIMEOUT_MS = 60_000;
+    private static final int EVENT_TIMEOUT_MS = 5_000;
 
     public Robot robot;
     public MainWindow window;
@@ -70,7 +78,7 @@ public abstract class MainWindowTestBase {
     void openWindow() {
         VirtualDisplay.assumeThere();
         FailOnThreadViolationRepaintManager.install();
-        robot = SynchronizedRobot.of(BasicRobot.robotWithNewAwtHierarchy());
+        robot = BasicRobot.robotWithNewAwtHierarchy();
         window = execute(() -> {
             UIScale.setZoomFactor(zoomFactor());
             ToolTipManager.sharedInstance().setEnabled(false); // hides a tip of the test before: it takes the first Esc
@@ -120,22 +128,48 @@ public abstract class MainWindowTestBase {
         for (int key : keys) {
             robot.pressKey(key);
         }
-        for (int i = keys.length - 1; i >= 0; i--) {
-            robot.releaseKey(keys[i]);
-        }
-        robot.waitForIdle();
+        performAndAwait(KeyEvent.KEY_RELEASED, AWTEvent.KEY_EVENT_MASK, () -> {
+            for (int i = keys.length - 1; i >= 0; i--) {
+                robot.releaseKey(keys[i]);
+            }
+        });
     }
 
     /** Presses the left mouse button at a point of a component. */
     public void pressMouse(Component component, Point px) {
         robot.moveMouse(component, awt(px));
-        robot.pressMouse(MouseButton.LEFT_BUTTON);
-        robot.waitForIdle();
+        performAndAwait(
+                MouseEvent.MOUSE_PRESSED, AWTEvent.MOUSE_EVENT_MASK, () -> robot.pressMouse(MouseButton.LEFT_BUTTON));
     }
 
     /** Releases the mouse button. */
     public void releaseMouse() {
-        robot.releaseMouseButtons();
+        performAndAwait(MouseEvent.MOUSE_RELEASED, AWTEvent.MOUSE_EVENT_MASK, robot::releaseMouseButtons);
+    }
+
+    /**
+     * Performs an action of the robot and waits until the window has received the event. Events of the robot take their
+     * way through the display server, and on a busy machine {@code waitForIdle} may return before they arrive.
+     *
+     * @param event id of the event to wait for
+     * @param mask of its kind
+     */
+    private void performAndAwait(int event, long mask, Runnable action) {
+        CountDownLatch received = new CountDownLatch(1);
+        AWTEventListener listener = e -> {
+            if (e.getID() == event) {
+                received.countDown();
+            }
+        };
+        Toolkit.getDefaultToolkit().addAWTEventListener(listener, mask);
+        try {
+            action.run();
+            received.await(EVENT_TIMEOUT_MS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            Toolkit.getDefaultToolkit().removeAWTEventListener(listener);
+        }
         robot.waitForIdle();
     }
 
