@@ -2,12 +2,15 @@ package weltwright.app.gui.widget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.swing.edt.GuiActionRunner.execute;
+import static org.assertj.swing.timing.Pause.pause;
+import static org.assertj.swing.timing.Timeout.timeout;
 
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.Test;
 import weltwright.app.gui.testing.VirtualDisplay;
 import weltwright.app.gui.theme.ThemeColors;
@@ -68,11 +71,16 @@ class WrappedTextLayoutTest {
             frame.setSize(new Dimension(1300, 600));
             frame.validate();
         });
-        // What the layout has asked for is done with the events after it.
-        execute(() -> {});
         execute(() -> frame.setVisible(true));
-        execute(() -> {});
-        assertThat(execute(bar::getHeight)).isLessThan(narrow / 3);
+        // What the layout has asked for is done with the events after it.
+        pause(
+                new Condition("the height for the new width") {
+                    @Override
+                    public boolean test() {
+                        return execute(bar::getHeight) < narrow / 3;
+                    }
+                },
+                timeout(10_000));
         execute(frame::dispose);
     }
 
