@@ -193,7 +193,7 @@ public record Job(
 
     private Trace told(Trace traced) {
         return spineOnLeft
-                .map(left -> traced.withSpineOnLeft(left, settings.assumingUsual()))
+                .map(left -> ToldTrace.of(traced, left, settings.assumingUsual()))
                 .orElse(traced);
     }
 
