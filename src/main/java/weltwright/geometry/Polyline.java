@@ -157,8 +157,7 @@ public record Polyline(List<Point> points, boolean closed) {
         for (int i = 0; i < segment; i++) {
             begin += point(i).distance(point(i + 1));
         }
-        double end = begin + point(segment).distance(point(segment + 1));
-        return begin + part * (end - begin);
+        return begin + part * point(segment).distance(point(segment + 1));
     }
 
     /**

@@ -12,7 +12,7 @@ import weltwright.sheath.pattern.Seam;
 /**
  * What one sheath takes.
  *
- * @param leatherMm2 its part of the leather that the layout uses, waste included
+ * @param leatherMm2 area of its pieces, without offcuts; 0 where the leather has a price already
  * @param hardware how many of each kind, by name
  * @param threadM length of thread to cut
  * @param benchMinutes of work
