@@ -1,11 +1,14 @@
 package weltwright.trace.segment;
 
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
+
 /**
  * Counts colours in bins of brightness and hue, and estimates their density by a Gaussian kernel (Parzen 1962).
  *
  * <p>Hue is the difference of blue, and of red, from the mean of the three channels. Its bins are narrow for greys and
- * wider for strong colours. Bins of one hue lie in a row, by brightness, so that the kernel works on whole rows, and
- * rows without a colour, which are most, cost nothing.
+ * wider for strong colours. Bins of one hue lie in a row, by brightness, so that the kernel works on whole rows. Most
+ * rows hold no colour, and few are asked for.
  */
 final class ColourHistogram {
     /** Width of a bin of brightness, in units of the relative reflectance; chosen by eye. */
@@ -33,10 +36,8 @@ final class ColourHistogram {
 
     private static final int REACH = KERNEL.length / 2;
 
-    private final float[] counts = new float[BINS];
-
-    /** For each row whether it holds a colour. */
-    private final boolean[] filled = new boolean[HUES * HUES];
+    /** Counts by rows of one hue; null where there are none. */
+    private final float[][] counts = new float[HUES * HUES][];
 
     /**
      * Adds a colour.
@@ -47,8 +48,11 @@ final class ColourHistogram {
      */
     void add(float[] bgr, int at, double shade, double weight) {
         int bin = bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2]);
-        counts[bin] += (float) weight;
-        filled[bin / LEVELS] = true;
+        int row = bin / LEVELS;
+        if (counts[row] == null) {
+            counts[row] = new float[LEVELS];
+        }
+        counts[row][bin % LEVELS] += (float) weight;
     }
 
     /** Returns the bin of the colour at an index into relative reflectances, three to the pixel. */
@@ -69,49 +73,72 @@ final class ColourHistogram {
         return (int) Math.max(0, Math.min(HUES - 1, Math.round(bins) + HUES / 2));
     }
 
-    /** Returns the counts, divided by a number, spread by the kernel: a value for each bin. */
-    float[] density(double divisor) {
-        float[] alongBrightness = new float[BINS];
-        for (int row = 0; row < filled.length; row++) {
-            if (filled[row]) {
-                int first = row * LEVELS;
-                for (int at = 0; at < LEVELS; at++) {
-                    float count = (float) (counts[first + at] / divisor);
-                    for (int k = Math.max(0, at - REACH); count != 0 && k <= Math.min(LEVELS - 1, at + REACH); k++) {
-                        alongBrightness[first + k] += count * KERNEL[k - at + REACH];
-                    }
-                }
+    /** Returns the density of the colours: the counts, divided by a number, spread by the kernel. */
+    Density density(double divisor) {
+        float[][] alongBrightness = new float[HUES * HUES][];
+        for (int row = 0; row < counts.length; row++) {
+            alongBrightness[row] = counts[row] == null ? null : spreadAlongBrightness(counts[row], divisor);
+        }
+        float[][] alongBlue = new float[HUES * HUES][];
+        for (int row = 0; row < counts.length; row++) {
+            alongBlue[row] = spreadAcrossRows(alongBrightness, row, HUES);
+        }
+        return new Density(alongBlue);
+    }
+
+    private static float[] spreadAlongBrightness(float[] counts, double divisor) {
+        float[] spread = new float[LEVELS];
+        for (int at = 0; at < LEVELS; at++) {
+            float count = (float) (counts[at] / divisor);
+            for (int k = Math.max(0, at - REACH); count != 0 && k <= Math.min(LEVELS - 1, at + REACH); k++) {
+                spread[k] += count * KERNEL[k - at + REACH];
             }
         }
-        boolean[] rows = filled.clone();
-        return spread(spread(alongBrightness, rows, HUES), rows, 1);
+        return spread;
     }
 
     /**
-     * Returns values spread by the kernel along an axis of hue.
+     * Returns what the kernel spreads to a row along an axis of hue; null where that is nothing.
      *
-     * @param rows which rows hold a value; set to those that the result has
+     * @param rows values to spread; null where there are none
      * @param stride rows from one bin of the axis to the next
      */
-    private static float[] spread(float[] values, boolean[] rows, int stride) {
-        boolean[] from = rows.clone();
-        float[] spread = new float[BINS];
-        for (int row = 0; row < from.length; row++) {
-            if (from[row]) {
-                int at = row / stride % HUES;
-                for (int k = Math.max(0, at - REACH); k <= Math.min(HUES - 1, at + REACH); k++) {
-                    int to = row + (k - at) * stride;
-                    rows[to] = true;
-                    addRow(spread, to * LEVELS, values, row * LEVELS, KERNEL[k - at + REACH]);
+    private static float @Nullable [] spreadAcrossRows(float[][] rows, int row, int stride) {
+        int at = row / stride % HUES;
+        float[] spread = null;
+        for (int k = Math.max(0, at - REACH); k <= Math.min(HUES - 1, at + REACH); k++) {
+            float[] values = rows[row + (k - at) * stride];
+            if (values != null) {
+                spread = spread == null ? new float[LEVELS] : spread;
+                for (int i = 0; i < LEVELS; i++) {
+                    spread[i] += KERNEL[at - k + REACH] * values[i];
                 }
             }
         }
         return spread;
     }
 
-    private static void addRow(float[] sums, int to, float[] values, int from, float factor) {
-        for (int i = 0; i < LEVELS; i++) {
-            sums[to + i] += factor * values[from + i];
+    /** A density over the bins, spread along the last axis in the rows that were asked for. */
+    static final class Density {
+        private static final float[] NOTHING = new float[LEVELS];
+
+        private final float[][] alongBlue;
+        private final AtomicReferenceArray<float[]> rows = new AtomicReferenceArray<>(HUES * HUES);
+
+        private Density(float[][] alongBlue) {
+            this.alongBlue = alongBlue;
+        }
+
+        /** Returns the density at a bin. */
+        float at(int bin) {
+            int row = bin / LEVELS;
+            float[] values = rows.get(row);
+            if (values == null) {
+                float[] spread = spreadAcrossRows(alongBlue, row, 1);
+                values = spread == null ? NOTHING : spread;
+                rows.set(row, values);
+            }
+            return values[bin % LEVELS];
         }
     }
 

@@ -74,15 +74,15 @@ final class ColourLikelihood {
 
     /** Estimates the probability of the knife. */
     Estimate estimate(PrintVisibility visibility) {
-        float[] knifeTold = density(points(visibility.told(), false), false);
-        float[] otherTold = density(points(visibility.told(), true), false);
+        ColourHistogram.Density knifeTold = density(points(visibility.told(), false), false);
+        ColourHistogram.Density otherTold = density(points(visibility.told(), true), false);
         List<PrintVisibility.Observation> observations = new ArrayList<>(visibility.observations().stream()
                 .filter(o -> o.visible() || !resembles(o.at(), otherTold, knifeTold))
                 .toList());
         List<Point> visible = awayFromEdges(observations, true);
         List<Point> hidden = awayFromEdges(observations, false);
-        float[] groundAnywhere = density(visible, true);
-        float[] knifeAnywhere = density(hidden, false);
+        ColourHistogram.Density groundAnywhere = density(visible, true);
+        ColourHistogram.Density knifeAnywhere = density(hidden, false);
         float[] probability = new float[paper.length];
         Arrays.fill(probability, 0.5f);
         int side = (int) Math.max(1, Math.round(TILE_MM / raster.mmPerPx()));
@@ -92,15 +92,15 @@ final class ColourLikelihood {
             int left = tile % across * side;
             int top = tile / across * side;
             Point middle = raster.pointAt(left + side / 2.0, top + side / 2.0);
-            float[] ground = density(near(visible, middle), true);
-            float[] knife = density(near(hidden, middle), false);
+            ColourHistogram.Density ground = density(near(visible, middle), true);
+            ColourHistogram.Density knife = density(near(hidden, middle), false);
             for (int y = top; y < Math.min(top + side, raster.rows()); y++) {
                 for (int x = left; x < Math.min(left + side, raster.columns()); x++) {
                     int i = y * raster.columns() + x;
                     if (paper[i] != 0) {
                         int bin = ColourHistogram.bin(bgr, 3 * i);
-                        float k = mixed(knife[bin], knifeAnywhere[bin]) + knifeTold[bin];
-                        probability[i] = k / (k + mixed(ground[bin], groundAnywhere[bin]) + otherTold[bin]);
+                        float k = mixed(knife.at(bin), knifeAnywhere.at(bin)) + knifeTold.at(bin);
+                        probability[i] = k / (k + mixed(ground.at(bin), groundAnywhere.at(bin)) + otherTold.at(bin));
                     }
                 }
             }
@@ -110,13 +110,13 @@ final class ColourLikelihood {
     }
 
     /** Returns whether the colours beside a point resemble those of marks more than those of other marks. */
-    private boolean resembles(Point at, float[] marked, float[] unlike) {
+    private boolean resembles(Point at, ColourHistogram.Density marked, ColourHistogram.Density unlike) {
         int count = 0;
         for (Point aside : KnifeMask.ASIDE) {
             Point px = raster.pixel(at.plus(aside.times(reachMm)));
             if (raster.covers(px)) {
                 int bin = ColourHistogram.bin(bgr, 3 * raster.index(px));
-                count += marked[bin] > Math.max(RESEMBLING / ColourHistogram.BINS, unlike[bin]) ? 1 : 0;
+                count += marked.at(bin) > Math.max(RESEMBLING / ColourHistogram.BINS, unlike.at(bin)) ? 1 : 0;
             }
         }
         return count >= 2;
@@ -145,7 +145,7 @@ final class ColourLikelihood {
     }
 
     /** Returns the density of the colours beside some points of lines; it adds up to 1, or to 0 without any. */
-    private float[] density(List<Point> points, boolean withShades) {
+    private ColourHistogram.Density density(List<Point> points, boolean withShades) {
         ColourHistogram counts = new ColourHistogram();
         int count = 0;
         for (Point at : points) {
