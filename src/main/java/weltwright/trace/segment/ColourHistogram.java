@@ -39,15 +39,8 @@ final class ColourHistogram {
     /** Counts by rows of one hue; null where there are none. */
     private final float[][] counts = new float[HUES * HUES][];
 
-    /**
-     * Adds a colour.
-     *
-     * @param bgr relative reflectances, three to the pixel, the colour's beginning at the index {@code at}
-     * @param shade factor of its brightness
-     * @param weight what its bin grows by
-     */
-    void add(float[] bgr, int at, double shade, double weight) {
-        int bin = bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2]);
+    /** Adds a colour of a bin, by what the bin grows by. */
+    void add(int bin, double weight) {
         int row = bin / LEVELS;
         if (counts[row] == null) {
             counts[row] = new float[LEVELS];
@@ -55,9 +48,14 @@ final class ColourHistogram {
         counts[row][bin % LEVELS] += (float) weight;
     }
 
-    /** Returns the bin of the colour at an index into relative reflectances, three to the pixel. */
-    static int bin(float[] bgr, int at) {
-        return bin(bgr[at], bgr[at + 1], bgr[at + 2]);
+    /**
+     * Returns the bin of a colour.
+     *
+     * @param bgr relative reflectances, three to the pixel, the colour's beginning at the index {@code at}
+     * @param shade factor of its brightness
+     */
+    static int bin(float[] bgr, int at, double shade) {
+        return bin(shade * bgr[at], shade * bgr[at + 1], shade * bgr[at + 2]);
     }
 
     private static int bin(double b, double g, double r) {

@@ -74,15 +74,15 @@ final class ColourLikelihood {
 
     /** Estimates the probability of the knife. */
     Estimate estimate(PrintVisibility visibility) {
-        ColourHistogram.Density knifeTold = density(points(visibility.told(), false), false);
-        ColourHistogram.Density otherTold = density(points(visibility.told(), true), false);
+        ColourHistogram.Density knifeTold = density(samples(points(visibility.told(), false), false));
+        ColourHistogram.Density otherTold = density(samples(points(visibility.told(), true), false));
         List<PrintVisibility.Observation> observations = new ArrayList<>(visibility.observations().stream()
                 .filter(o -> o.visible() || !resembles(o.at(), otherTold, knifeTold))
                 .toList());
-        List<Point> visible = awayFromEdges(observations, true);
-        List<Point> hidden = awayFromEdges(observations, false);
-        ColourHistogram.Density groundAnywhere = density(visible, true);
-        ColourHistogram.Density knifeAnywhere = density(hidden, false);
+        List<Sample> visible = samples(awayFromEdges(observations, true), true);
+        List<Sample> hidden = samples(awayFromEdges(observations, false), false);
+        ColourHistogram.Density groundAnywhere = density(visible);
+        ColourHistogram.Density knifeAnywhere = density(hidden);
         float[] probability = new float[paper.length];
         Arrays.fill(probability, 0.5f);
         int side = (int) Math.max(1, Math.round(TILE_MM / raster.mmPerPx()));
@@ -92,13 +92,13 @@ final class ColourLikelihood {
             int left = tile % across * side;
             int top = tile / across * side;
             Point middle = raster.pointAt(left + side / 2.0, top + side / 2.0);
-            ColourHistogram.Density ground = density(near(visible, middle), true);
-            ColourHistogram.Density knife = density(near(hidden, middle), false);
+            ColourHistogram.Density ground = density(near(visible, middle));
+            ColourHistogram.Density knife = density(near(hidden, middle));
             for (int y = top; y < Math.min(top + side, raster.rows()); y++) {
                 for (int x = left; x < Math.min(left + side, raster.columns()); x++) {
                     int i = y * raster.columns() + x;
                     if (paper[i] != 0) {
-                        int bin = ColourHistogram.bin(bgr, 3 * i);
+                        int bin = ColourHistogram.bin(bgr, 3 * i, 1);
                         float k = mixed(knife.at(bin), knifeAnywhere.at(bin)) + knifeTold.at(bin);
                         probability[i] = k / (k + mixed(ground.at(bin), groundAnywhere.at(bin)) + otherTold.at(bin));
                     }
@@ -115,7 +115,7 @@ final class ColourLikelihood {
         for (Point aside : KnifeMask.ASIDE) {
             Point px = raster.pixel(at.plus(aside.times(reachMm)));
             if (raster.covers(px)) {
-                int bin = ColourHistogram.bin(bgr, 3 * raster.index(px));
+                int bin = ColourHistogram.bin(bgr, 3 * raster.index(px), 1);
                 count += marked.at(bin) > Math.max(RESEMBLING / ColourHistogram.BINS, unlike.at(bin)) ? 1 : 0;
             }
         }
@@ -126,8 +126,10 @@ final class ColourLikelihood {
         return PARTS[0] * near + PARTS[1] * anywhere + PARTS[2] / ColourHistogram.BINS;
     }
 
-    private static List<Point> near(List<Point> points, Point middle) {
-        return points.stream().filter(p -> p.distance(middle) < NEAR_MM).toList();
+    private static List<Sample> near(List<Sample> samples, Point middle) {
+        return samples.stream()
+                .filter(s -> Math.abs(s.at.x() - middle.x()) < NEAR_MM && s.at.distance(middle) < NEAR_MM)
+                .toList();
     }
 
     private static List<Point> awayFromEdges(List<PrintVisibility.Observation> observations, boolean visible) {
@@ -144,21 +146,45 @@ final class ColourLikelihood {
                 .toList();
     }
 
-    /** Returns the density of the colours beside some points of lines; it adds up to 1, or to 0 without any. */
-    private ColourHistogram.Density density(List<Point> points, boolean withShades) {
+    /**
+     * The colours beside a point of a line.
+     *
+     * @param bins of each colour, the bin of the colour itself first, then those of its shades if they count
+     */
+    private record Sample(Point at, List<int[]> bins) {}
+
+    private List<Sample> samples(List<Point> points, boolean withShades) {
+        return points.stream()
+                .map(at -> new Sample(
+                        at,
+                        KnifeMask.ASIDE.stream()
+                                .map(aside -> raster.pixel(at.plus(aside.times(reachMm))))
+                                .filter(px -> raster.covers(px) && paper[raster.index(px)] != 0)
+                                .map(px -> bins(3 * raster.index(px), withShades))
+                                .toList()))
+                .toList();
+    }
+
+    private int[] bins(int at, boolean withShades) {
+        int[] bins = new int[withShades ? 1 + SHADES : 1];
+        bins[0] = ColourHistogram.bin(bgr, at, 1);
+        for (int k = 1; k < bins.length; k++) {
+            bins[k] = ColourHistogram.bin(bgr, at, 1 - (1 - DARKEST) * (k - 1) / (SHADES - 1.0));
+        }
+        return bins;
+    }
+
+    /** Returns the density of the colours of samples; it adds up to 1, or to 0 without any. */
+    private static ColourHistogram.Density density(List<Sample> samples) {
         ColourHistogram counts = new ColourHistogram();
         int count = 0;
-        for (Point at : points) {
-            for (Point aside : KnifeMask.ASIDE) {
-                Point px = raster.pixel(at.plus(aside.times(reachMm)));
-                if (raster.covers(px) && paper[raster.index(px)] != 0) {
-                    int i = 3 * raster.index(px);
-                    counts.add(bgr, i, 1, withShades ? 1 - SHADED : 1);
-                    for (int k = 0; withShades && k < SHADES; k++) {
-                        counts.add(bgr, i, 1 - (1 - DARKEST) * k / (SHADES - 1.0), SHADED / SHADES);
-                    }
-                    count++;
+        for (Sample sample : samples) {
+            for (int[] bins : sample.bins) {
+                counts.add(bins[0], bins.length > 1 ? 1 - SHADED : 1);
+                for (int k = 1; k < bins.length; k++) {
+                    counts.add(bins[k], SHADED / SHADES);
                 }
+                count++;
             }
         }
         return counts.density(Math.max(1, count));

@@ -28,20 +28,20 @@ final class ResistorNetwork {
     /** Nodes of one colour in a row of the arrays, with one of padding; a row of padding at both ends, too. */
     private final int stride;
 
-    private final Colour black;
-    private final Colour white;
+    private final HalfGrid black;
+    private final HalfGrid white;
 
     /** Creates a grid of free, unconnected nodes at one half. */
     ResistorNetwork(int columns, int rows) {
         this.columns = columns;
         this.rows = rows;
         stride = (columns + 1) / 2 + 1;
-        black = new Colour(stride * (rows + 2) + 1);
-        white = new Colour(stride * (rows + 2) + 1);
+        black = new HalfGrid(stride * (rows + 2) + 1);
+        white = new HalfGrid(stride * (rows + 2) + 1);
     }
 
-    /** The nodes of one colour, and what brings each its next potential. */
-    private static final class Colour {
+    /** The black or the white nodes, and what brings each its next potential. */
+    private static final class HalfGrid {
         final float[] potential;
         final boolean[] fixed;
 
@@ -56,7 +56,7 @@ final class ResistorNetwork {
         /** The current that the node's own fixed potential brings while the node is at 0. */
         final float[] current;
 
-        Colour(int nodes) {
+        HalfGrid(int nodes) {
             potential = new float[nodes];
             Arrays.fill(potential, 0.5f);
             fixed = new boolean[nodes];
@@ -98,7 +98,7 @@ final class ResistorNetwork {
         }
     }
 
-    private Colour colour(int x, int y) {
+    private HalfGrid half(int x, int y) {
         return (x + y) % 2 == 0 ? black : white;
     }
 
@@ -108,20 +108,20 @@ final class ResistorNetwork {
 
     /** Fixes a node at a potential. */
     void fix(int x, int y, float potential) {
-        colour(x, y).potential[at(x, y)] = potential;
-        colour(x, y).fixed[at(x, y)] = true;
+        half(x, y).potential[at(x, y)] = potential;
+        half(x, y).fixed[at(x, y)] = true;
     }
 
     /** Connects a node by a conductance to a potential of its own. */
     void pull(int x, int y, float conductance, float potential) {
-        colour(x, y).pull[at(x, y)] = conductance;
-        colour(x, y).current[at(x, y)] = conductance * potential;
+        half(x, y).pull[at(x, y)] = conductance;
+        half(x, y).current[at(x, y)] = conductance * potential;
     }
 
     /** Connects a node to its neighbours to the right and below, where there are any, by conductances above 0. */
     void connect(int x, int y, float toRight, float toBelow) {
-        Colour own = colour(x, y);
-        Colour other = own == black ? white : black;
+        HalfGrid own = half(x, y);
+        HalfGrid other = own == black ? white : black;
         if (x + 1 < columns) {
             own.right[at(x, y)] = toRight;
             other.left[at(x + 1, y)] = toRight;
@@ -144,17 +144,17 @@ final class ResistorNetwork {
         for (int i = 0; i < solution.length; i++) {
             int x = i % columns;
             int y = i / columns;
-            solution[i] = colour(x, y).potential[at(x, y)];
+            solution[i] = half(x, y).potential[at(x, y)];
         }
         return solution;
     }
 
     /**
-     * Over-relaxes all nodes of a colour.
+     * Over-relaxes all nodes of one half.
      *
-     * @param firstColumn column of its first node in the first row: 0 or 1
+     * @param firstColumn column of the first of them in the first row: 0 or 1
      */
-    private void relax(Colour own, Colour other, int firstColumn) {
+    private void relax(HalfGrid own, HalfGrid other, int firstColumn) {
         for (int y = 0; y < rows; y++) {
             int from = at(0, y);
             int toLeft = (firstColumn + y) % 2 == 0 ? -1 : 0;
