@@ -50,12 +50,13 @@ public final class ReversalFinder {
     }
 
     private static List<Point> resampled(Polyline closed) {
-        int count = Math.max(4 * REACH, (int) Math.ceil(closed.lengthMm() / STEP_MM));
-        List<Point> points = new ArrayList<>();
+        double lengthMm = closed.lengthMm();
+        int count = Math.max(4 * REACH, (int) Math.ceil(lengthMm / STEP_MM));
+        double[] stations = new double[count];
         for (int i = 0; i < count; i++) {
-            points.add(closed.at(i * closed.lengthMm() / count));
+            stations[i] = i * lengthMm / count;
         }
-        return points;
+        return closed.at(stations);
     }
 
     private static double cosine(List<Point> points, int i) {
