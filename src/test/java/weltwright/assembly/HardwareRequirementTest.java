@@ -9,7 +9,6 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.MadeSheath;
 import weltwright.sheath.PatternMaker;
@@ -99,9 +98,9 @@ class HardwareRequirementTest implements RandomSheaths {
      * Whatever the sheath, it is drawn so that what it was given has its room; its grip may be wrong, and then it is
      * said.
      */
-    @Property(tries = 60)
-    void whatIsDrawnHasRoomForItsHardware(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void whatIsDrawnHasRoomForItsHardware(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         HoleSpacing spacing = new HoleSpacing(pattern, MeasureUnit.MILLIMETRE);
         for (PlacedHardware fastening : pattern.fastenings()) {
             if (fastening.hardware() instanceof Fastener fastener) {

@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Geometry;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 import weltwright.sheath.MadeSheath;
 import weltwright.sheath.PatternMaker;
@@ -42,8 +41,6 @@ class LeatherEdgeFinderTest implements RandomSheaths {
 
     /** Edges are told in steps of 0.5 mm: so far off the rounded corner lies the middle of a chord of that length. */
     private static final double CHORD_MM = 0.5 * 0.5 / (8 * HOLLOW_MM);
-
-    private static final int TRIES = 40;
 
     private static List<LeatherEdge> edges(SheathKind kind) {
         return AssemblyPlan.of(PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(kind)))
@@ -110,9 +107,9 @@ class LeatherEdgeFinderTest implements RandomSheaths {
         }
     }
 
-    @Property(tries = TRIES)
-    void noSideIsOpenWhereNoGuardIsTakenIn(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void noSideIsOpenWhereNoGuardIsTakenIn(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         Assume.that(pattern.advice().stream().noneMatch(Advice.OpenForGuard.class::isInstance));
 
         assertThat(AssemblyPlan.of(pattern).edges())
@@ -158,17 +155,17 @@ class LeatherEdgeFinderTest implements RandomSheaths {
     }
 
     /** Common practice: the welt gets no edge work at all. */
-    @Property(tries = TRIES)
-    void theWeltGetsNoEdgeWork(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertThat(AssemblyPlan.of(MadeSheath.of(knife, spec)).edges())
+    @Property
+    void theWeltGetsNoEdgeWork(@ForAll("sheaths") MadeSheath sheath) {
+        assertThat(AssemblyPlan.of(sheath.pattern()).edges())
                 .filteredOn(edge -> edge.piece().startsWith("welt"))
                 .isNotEmpty()
                 .allSatisfy(edge -> assertThat(edge.treatments()).isEmpty());
     }
 
-    @Property(tries = TRIES)
-    void theStretchesOfAPieceRunOnceRoundIt(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theStretchesOfAPieceRunOnceRoundIt(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         List<LeatherEdge> edges = AssemblyPlan.of(pattern).edges();
         for (Piece piece : pattern.pieces()) {
             List<LeatherEdge> round =
@@ -195,9 +192,10 @@ class LeatherEdgeFinderTest implements RandomSheaths {
      * in steps of half a millimetre, and what is short goes with its neighbour; so a welt in two parts, whose joint
      * runs half a stitch past a hole, may show a little less or more of its edge there.
      */
-    @Property(tries = TRIES)
-    void whatIsSewnLiesAlongTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void whatIsSewnLiesAlongTheRow(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        Pattern pattern = sheath.pattern();
         Seam seam = pattern.seams().get(0);
         List<LeatherEdge> sewn = AssemblyPlan.of(pattern).edges().stream()
                 .filter(edge -> edge.state() == LeatherEdgeState.SEWN)

@@ -12,7 +12,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
-import weltwright.knife.Knife;
 import weltwright.sheath.MadeSheath;
 import weltwright.sheath.RandomSheaths;
 import weltwright.sheath.hardware.Hardware;
@@ -20,14 +19,11 @@ import weltwright.sheath.pattern.Mark;
 import weltwright.sheath.pattern.Pattern;
 import weltwright.sheath.pattern.Piece;
 import weltwright.sheath.pattern.PlacedHardware;
-import weltwright.sheath.spec.SheathSpec;
 
 class OperationOrderTest implements RandomSheaths {
-    private static final int TRIES = 40;
-
-    @Property(tries = TRIES)
-    void everyConstraintHolds(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        OperationOrder order = AssemblyPlan.of(MadeSheath.of(knife, spec)).order();
+    @Property
+    void everyConstraintHolds(@ForAll("sheaths") MadeSheath sheath) {
+        OperationOrder order = AssemblyPlan.of(sheath.pattern()).order();
 
         assertThat(order.operations()).doesNotHaveDuplicates();
         assertThat(order.constraints())
@@ -43,9 +39,9 @@ class OperationOrderTest implements RandomSheaths {
      * practice: throat and strap before assembly; the sewn edges after sewing; a groove before the chisel and before
      * the edger; the belt loop before the pouch is closed.
      */
-    @Property(tries = TRIES)
-    void theOrderIsThatOfTheTrade(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theOrderIsThatOfTheTrade(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         List<Operation> order = AssemblyPlan.of(pattern).order().operations();
         for (Piece piece : pattern.pieces()) {
             Predicate<Operation> onPiece = operation -> operation.pieces().contains(piece.name());
@@ -92,10 +88,9 @@ class OperationOrderTest implements RandomSheaths {
      * Common practice: dye before assembly, since it does not get between layers, and before the slicker, since it does
      * not get into a burnished edge; the sewn edge is sanded, dyed, burnished; oil and wax come last.
      */
-    @Property(tries = TRIES)
-    void nothingIsDyedTooLate(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        List<Operation> order =
-                AssemblyPlan.of(MadeSheath.of(knife, spec)).order().operations();
+    @Property
+    void nothingIsDyedTooLate(@ForAll("sheaths") MadeSheath sheath) {
+        List<Operation> order = AssemblyPlan.of(sheath.pattern()).order().operations();
 
         assertThat(order).filteredOn(is(OperationKind.DYE)).hasSize(2);
         Predicate<Operation> flat = is(OperationKind.DYE).and(not(says("sewn edge")));
@@ -117,9 +112,9 @@ class OperationOrderTest implements RandomSheaths {
     private static final double SEVEN_OZ_MM = 7 * 25.4 / 64 - 0.01;
 
     /** Common practice: leather of 3 mm is cased before it is folded, and the sheath before it is formed. */
-    @Property(tries = TRIES)
-    void thickLeatherIsCasedBeforeItIsBent(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void thickLeatherIsCasedBeforeItIsBent(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         List<Operation> order = AssemblyPlan.of(pattern).order().operations();
         Predicate<Operation> fold = is(OperationKind.CASE).and(says("folds"));
 
@@ -148,9 +143,9 @@ class OperationOrderTest implements RandomSheaths {
     }
 
     /** Glue holds on roughened grain only; thin leather goes over rivet heads before the sheath is closed over them. */
-    @Property(tries = TRIES)
-    void whatIsGluedIsRoughenedAndRivetsAreCovered(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void whatIsGluedIsRoughenedAndRivetsAreCovered(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         List<Operation> order = AssemblyPlan.of(pattern).order().operations();
 
         assertThat(order).filteredOn(is(OperationKind.ROUGHEN)).hasSize(1);
@@ -168,9 +163,9 @@ class OperationOrderTest implements RandomSheaths {
     /**
      * The second half of a snap finds its place on the knife: after the last fitting, and its hole is not made before.
      */
-    @Property(tries = TRIES)
-    void theSnapsSecondHalfIsSetOnTheKnife(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theSnapsSecondHalfIsSetOnTheKnife(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         List<Operation> order = AssemblyPlan.of(pattern).order().operations();
         long straps = pattern.fastenings().stream()
                 .filter(f -> f.kind() == Hardware.Kind.SNAP)
@@ -191,9 +186,9 @@ class OperationOrderTest implements RandomSheaths {
     }
 
     /** A part of the work that is begun is ended before the next: the card has each title once. */
-    @Property(tries = TRIES)
-    void thePartsOfTheWorkFollowOneAnother(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        OperationOrder order = AssemblyPlan.of(MadeSheath.of(knife, spec)).order();
+    @Property
+    void thePartsOfTheWorkFollowOneAnother(@ForAll("sheaths") MadeSheath sheath) {
+        OperationOrder order = AssemblyPlan.of(sheath.pattern()).order();
 
         assertThat(order.operations()).extracting(Operation::phase).isSorted();
         assertThat(order.operations()).allSatisfy(operation -> {
@@ -206,9 +201,9 @@ class OperationOrderTest implements RandomSheaths {
                         .sum());
     }
 
-    @Property(tries = 20)
-    void theSamePatternGivesTheSamePlan(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theSamePatternGivesTheSamePlan(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
 
         assertThat(AssemblyPlan.of(pattern)).isEqualTo(AssemblyPlan.of(pattern));
     }

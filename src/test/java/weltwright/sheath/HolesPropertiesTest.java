@@ -26,11 +26,13 @@ import weltwright.sheath.stitch.IronPlacement;
 
 /** What holds of the holes of every sheath, whatever the knife and the choices. */
 class HolesPropertiesTest implements RandomSheaths {
-    private static final int TRIES = 60;
+    /** Of properties that make a pattern anew. */
+    private static final int TRIES = 30;
 
-    @Property(tries = TRIES)
-    void everyStitchHoleKeepsItsMargin(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        for (Piece piece : MadeSheath.of(knife, spec).pieces()) {
+    @Property
+    void everyStitchHoleKeepsItsMargin(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        for (Piece piece : sheath.pattern().pieces()) {
             Geometry leather = piece.outline().polygon();
             for (Hole hole : piece.holes()) {
                 Geometry centre = leather.getFactory().createPoint(hole.centre().coordinate());
@@ -57,10 +59,9 @@ class HolesPropertiesTest implements RandomSheaths {
                 : spec.welt().innerMarginMm();
     }
 
-    @Property(tries = TRIES)
-    void everyHoleHasItsPartnerAtTheSameArcLengthOnEveryLayer(
-            @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void everyHoleHasItsPartnerAtTheSameArcLengthOnEveryLayer(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         Seam seam = pattern.seams().get(0);
 
         assertThat(seam.layers().get(0).holes()).hasSize(seam.holeCount());
@@ -87,9 +88,9 @@ class HolesPropertiesTest implements RandomSheaths {
     }
 
     /** Where the holes are struck from, each setting of an iron has its tick beside its first hole; and there alone. */
-    @Property(tries = TRIES)
-    void theIronsAreMarkedWhereTheyAreSet(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theIronsAreMarkedWhereTheyAreSet(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         for (Piece piece : pattern.pieces()) {
             List<Point> firsts = pattern.seams().stream()
                     .flatMap(seam -> seam.layers().stream()
@@ -113,9 +114,9 @@ class HolesPropertiesTest implements RandomSheaths {
     }
 
     /** What is laid on another piece has its holes in the same places to one another: every hole has its partner. */
-    @Property(tries = TRIES)
-    void whatIsLaidOnHasTheSameHoles(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void whatIsLaidOnHasTheSameHoles(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         List<List<Seam.Layer>> patches = new ArrayList<>();
         pattern.seams().stream().skip(1).forEach(seam -> patches.add(seam.layers()));
         pattern.fastenings().stream()
@@ -135,9 +136,9 @@ class HolesPropertiesTest implements RandomSheaths {
         }
     }
 
-    @Property(tries = TRIES)
-    void theHolesOfThePiecesAreThoseOfTheSeams(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theHolesOfThePiecesAreThoseOfTheSeams(@ForAll("sheaths") MadeSheath sheath) {
+        Pattern pattern = sheath.pattern();
         for (Piece piece : pattern.pieces()) {
             List<Point> sewn = pattern.seams().stream()
                     .flatMap(seam -> seam.layers().stream())
@@ -154,9 +155,10 @@ class HolesPropertiesTest implements RandomSheaths {
     }
 
     /** Equal but where a corner parts the row; and then still of about the length of the iron. */
-    @Property(tries = TRIES)
-    void thePitchIsTheNearestThatDividesTheRow(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void thePitchIsTheNearestThatDividesTheRow(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        Pattern pattern = sheath.pattern();
         Seam seam = pattern.seams().get(0);
         double[] stations = stations(pattern, seam.layers().get(0));
         double wished = spec.stitching().pitchMm();
@@ -195,9 +197,10 @@ class HolesPropertiesTest implements RandomSheaths {
         }
     }
 
-    @Property(tries = TRIES)
-    void waterCanLeaveAndCutsNoStitch(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void waterCanLeaveAndCutsNoStitch(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        Pattern pattern = sheath.pattern();
         for (Piece piece : pattern.pieces()) {
             List<Hole> drains = piece.holes().stream()
                     .filter(hole -> hole.use() == Hole.Use.DRAIN)

@@ -41,7 +41,8 @@ import weltwright.sheath.spec.SheathSpec;
  * point.
  */
 class OutlinePropertiesTest implements RandomSheaths {
-    private static final int TRIES = 60;
+    /** Of properties that make a pattern anew. */
+    private static final int TRIES = 30;
 
     /** The disc that must roll along an outline, inside and outside, and how far the outline may be off its path. */
     private static final double DISC_MM = 1.5;
@@ -142,9 +143,10 @@ class OutlinePropertiesTest implements RandomSheaths {
         return tiltDeg < 0 ? sides[0] : sides[sides.length - 1];
     }
 
-    @Property(tries = TRIES)
-    void theDrainHoleIsClearOfTheKnife(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertDrained(MadeSheath.of(knife, spec), spec);
+    @Property
+    void theDrainHoleIsClearOfTheKnife(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        assertDrained(sheath.pattern(), spec);
     }
 
     /** The room for a drain hole leaves the row as fair round the tip as a sheath without one has it. */
@@ -160,10 +162,11 @@ class OutlinePropertiesTest implements RandomSheaths {
     /**
      * Closed by a disc of 5 mm, a face stays as it is: makers cut hollows of that radius in one go (common practice).
      */
-    @Property(tries = TRIES)
-    void theFaceTurnsInwardsNoTighterThanAKnifeCuts(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
+    @Property
+    void theFaceTurnsInwardsNoTighterThanAKnifeCuts(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
         double discMm = 5;
-        Pattern pattern = MadeSheath.of(knife, spec);
+        Pattern pattern = sheath.pattern();
         for (Piece piece : pattern.pieces()) {
             if (piece.kind() == Piece.Kind.FACE) {
                 Geometry leather = piece.outline().polygon();

@@ -33,7 +33,8 @@ import weltwright.sheath.spec.WeltSpec;
 
 /** What holds of every sheath, whatever the knife and the choices. */
 class PatternPropertiesTest implements RandomSheaths {
-    private static final int TRIES = 60;
+    /** Of properties that make a pattern anew. */
+    private static final int TRIES = 30;
 
     /** Arcs of up to 30 mm radius are chords, off by 0.016 mm at the most, and parallels are drawn thrice. */
     private static final double CHORDS_MM = 0.03;
@@ -41,10 +42,9 @@ class PatternPropertiesTest implements RandomSheaths {
     /** The share of its area that a piece may lose where it grows wider along a row that keeps its length. */
     private static final double SHORTER = 0.002;
 
-    @Property(tries = TRIES)
-    void piecesAreSimplePolygonsThatRunCounterClockwise(
-            @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        for (Piece piece : MadeSheath.of(knife, spec).pieces()) {
+    @Property
+    void piecesAreSimplePolygonsThatRunCounterClockwise(@ForAll("sheaths") MadeSheath sheath) {
+        for (Piece piece : sheath.pattern().pieces()) {
             assertThat(piece.outline().closed()).isTrue();
             assertThat(piece.outline().polygon().isValid()).as(piece.name()).isTrue();
             assertThat(piece.outline().polygon().isSimple()).as(piece.name()).isTrue();
@@ -53,9 +53,10 @@ class PatternPropertiesTest implements RandomSheaths {
     }
 
     /** Between the edge and each stitch that it could reach there is all of the welt. */
-    @Property(tries = TRIES)
-    void theWeltRunsUnderEveryStitchOnTheEdgesSide(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theWeltRunsUnderEveryStitchOnTheEdgesSide(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        Pattern pattern = sheath.pattern();
         Seam seam = pattern.seams().get(0);
         double leather = 2 * spec.leather().thicknessMm();
         double welt = pattern.pieces().stream()
@@ -82,10 +83,10 @@ class PatternPropertiesTest implements RandomSheaths {
         }
     }
 
-    @Property(tries = TRIES)
-    void theEdgeNeverComesNearerToAStitchThanTheWeltIsDeep(
-            @ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertThat(MadeSheath.of(knife, spec).drawCheck().leastEdgeToStitchMm())
+    @Property
+    void theEdgeNeverComesNearerToAStitchThanTheWeltIsDeep(@ForAll("sheaths") MadeSheath sheath) {
+        SheathSpec spec = sheath.spec();
+        assertThat(sheath.pattern().drawCheck().leastEdgeToStitchMm())
                 .isGreaterThanOrEqualTo(spec.welt().innerMarginMm() + spec.easeMm() - CHORDS_MM);
     }
 
@@ -115,9 +116,9 @@ class PatternPropertiesTest implements RandomSheaths {
         assertThat(left.sizes()).isEqualTo(right.sizes());
     }
 
-    @Property(tries = 50)
-    void theSameJobGivesTheSamePatternToTheLastBit(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        assertThat(MadeSheath.of(knife, spec)).isEqualTo(MadeSheath.of(knife, spec));
+    @Property
+    void theSameJobGivesTheSamePatternToTheLastBit(@ForAll("sheaths") MadeSheath sheath) {
+        assertThat(MadeSheath.of(sheath.knife(), sheath.spec())).isEqualTo(sheath.pattern());
     }
 
     /** Each piece takes at least as much leather; the welt is a band of one width, no longer when it is bent wider. */
@@ -189,9 +190,11 @@ class PatternPropertiesTest implements RandomSheaths {
      * The knife on its way out, drawn by its own path: no point of its edge comes to a stitch, no point leaves the
      * rows.
      */
-    @Property(tries = 40)
-    void theSweptKnifeTouchesNoStitch(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void theSweptKnifeTouchesNoStitch(@ForAll("sheaths") MadeSheath sheath) {
+        Knife knife = sheath.knife();
+        SheathSpec spec = sheath.spec();
+        Pattern pattern = sheath.pattern();
         DrawCheck check = pattern.drawCheck();
         Seam.Layer welt = pattern.seams().get(0).layers().get(1);
         // Pieces are laid tip down, the welt with its face up; back into the knife's frame.

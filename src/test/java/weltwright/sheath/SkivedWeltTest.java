@@ -28,9 +28,11 @@ class SkivedWeltTest implements RandomSheaths {
     private static final double NEAR_MM = 0.6;
 
     /** In one part or in two, each layer is marked where that begins, as far from its last stitch as it should. */
-    @Property(tries = 60)
-    void eachLayerIsMarkedWhereItIsSkived(@ForAll("knives") Knife knife, @ForAll("specs") SheathSpec spec) {
-        Pattern pattern = MadeSheath.of(knife, spec);
+    @Property
+    void eachLayerIsMarkedWhereItIsSkived(@ForAll("sheaths") MadeSheath sheath) {
+        Knife knife = sheath.knife();
+        SheathSpec spec = sheath.spec();
+        Pattern pattern = sheath.pattern();
         List<Piece> welts = pattern.pieces().stream()
                 .filter(piece -> piece.kind() == Piece.Kind.WELT)
                 .toList();

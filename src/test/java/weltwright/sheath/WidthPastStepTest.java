@@ -24,7 +24,7 @@ import weltwright.sheath.spec.WeltSpec;
  * tight round the knife.
  */
 class WidthPastStepTest implements RandomSheaths {
-    private static final int TRIES = 8;
+    private static final int TRIES = 4;
 
     /** Between the stations of the cavity and the stitches, and between the wrap and the strip of links. */
     private static final double NEAR_MM = 2.5;
