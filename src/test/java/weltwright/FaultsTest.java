@@ -3,6 +3,8 @@ package weltwright;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -13,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.cli.CommandLineApplication;
+import weltwright.app.cli.TerminalProgress;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.job.JobFile;
@@ -104,7 +108,7 @@ class FaultsTest {
     }
 
     /** Makes a pattern of an outline drawn by hand over the photo, whose file alone is larger than the limit. */
-    private Path made() throws IOException, InterruptedException {
+    private Path made() {
         Path job = folder.resolve("drop-point.wwj");
         JobFile.write(
                 Job.begin(LocalDate.of(2024, 5, 6))
@@ -113,10 +117,14 @@ class FaultsTest {
                         .withSilhouette(TestJobs.silhouette()),
                 job);
         Path made = folder.resolve("made");
-        ProgramProcess run =
-                ProgramProcess.run(folder, List.of(), Map.of(), "make", job.toString(), "-o", made.toString());
-        assertThat(run.err()).isEmpty();
-        assertThat(run.code()).isZero();
+        StringWriter err = new StringWriter();
+        int code = CommandLineApplication.run(
+                new String[] {"make", job.toString(), "-o", made.toString()},
+                new PrintWriter(new StringWriter()),
+                new PrintWriter(err),
+                TerminalProgress.silent());
+        assertThat(err.toString()).isEmpty();
+        assertThat(code).isZero();
         return made;
     }
 

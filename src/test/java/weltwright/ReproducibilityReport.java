@@ -74,13 +74,8 @@ public final class ReproducibilityReport {
                 "@" + Path.of("native", "java.options"),
                 "-cp",
                 classPath,
-                Weltwright.class.getName(),
-                "make",
-                Path.of("sample-images", photo + ".jpg").toString(),
-                "--handle-thickness=19mm",
-                "--spine-thickness=3.5mm",
-                "-o",
-                made.toString()));
+                Weltwright.class.getName()));
+        command.addAll(List.of(make(photo, made)));
         Path said = made.resolve("said.txt");
         int code = new ProcessBuilder(command)
                 .redirectErrorStream(true)
@@ -91,6 +86,23 @@ public final class ReproducibilityReport {
             throw new IOException(Files.readString(said, StandardCharsets.UTF_8));
         }
         Files.delete(said);
+        return hashes(made);
+    }
+
+    /** Returns the words of the command that makes the files. */
+    static String[] make(String photo, Path folder) {
+        return new String[] {
+            "make",
+            Path.of("sample-images", photo + ".jpg").toString(),
+            "--handle-thickness=19mm",
+            "--spine-thickness=3.5mm",
+            "-o",
+            folder.toString()
+        };
+    }
+
+    /** Returns the SHA-256 of each file of a folder, by the file's name. */
+    static Map<String, String> hashes(Path made) throws IOException {
         Map<String, String> hashes = new TreeMap<>();
         try (Stream<Path> files = Files.list(made)) {
             for (Path file : files.toList()) {
