@@ -35,10 +35,11 @@ class WindowDropTest extends MainWindowTestBase {
         open(OutlinedJobs.outlined());
         for (WorkflowStage stage : WorkflowStage.values()) {
             frame.toggleButton("stage " + stage.label()).click();
-            execute(() -> Theme.DARK.install());
-            execute(() -> com.formdev.flatlaf.FlatLaf.updateUI());
             assertThat(others()).isEmpty();
         }
+        execute(() -> Theme.DARK.install());
+        execute(() -> com.formdev.flatlaf.FlatLaf.updateUI());
+        assertThat(others()).isEmpty();
     }
 
     @Test
