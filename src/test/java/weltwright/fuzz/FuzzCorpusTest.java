@@ -32,7 +32,7 @@ class FuzzCorpusTest {
         for (Path input : inputs) {
             byte[] bytes = Files.readAllBytes(input);
             method.invokeExact(bytes);
-            for (int i = LongRun.tries(20, 5_000); i > 0; i--) {
+            for (int i = LongRun.tries(10, 5_000); i > 0; i--) {
                 method.invokeExact(Mutation.of(bytes, random));
             }
         }

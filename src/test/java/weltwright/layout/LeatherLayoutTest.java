@@ -167,7 +167,7 @@ class LeatherLayoutTest {
     }
 
     /** Random pieces on a random hide with random flaws and poorer parts. */
-    @Property(tries = 30)
+    @Property(tries = 12)
     void nothingEverOverlaps(@ForAll long seed) {
         Random random = new Random(seed);
         Polyline hide = Polyline.closed(RandomShapes.star(random, 300));

@@ -123,7 +123,7 @@ class ManualLayoutTest {
     }
 
     /** Wherever a random piece on a random hide is pulled to, the layout stays sound by JTS. */
-    @Property(tries = 15)
+    @Property(tries = 6)
     void nothingEverOverlaps(@ForAll long seed) {
         Random random = new Random(seed);
         Polyline hide = Polyline.closed(RandomShapes.star(random, 300));

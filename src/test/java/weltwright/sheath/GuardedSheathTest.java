@@ -56,7 +56,7 @@ class GuardedSheathTest implements RandomSheaths {
     }
 
     /** Whole: also where it is slanted or hollowed, the throat lies before the guard on both sides. */
-    @Property(tries = 60)
+    @Property(tries = 30)
     void theThroatLiesWholeBeforeTheGuard(@ForAll("specs") SheathSpec spec) {
         PatternMaker.Made made;
         try {
@@ -106,7 +106,7 @@ class GuardedSheathTest implements RandomSheaths {
     }
 
     /** A side left open for it lets the guard pass, and leaves the sheath as narrow as one for the bare knife. */
-    @Property(tries = 60)
+    @Property(tries = 30)
     void anOpenSideLetsTheGuardPass(@ForAll("guarded") Knife knife, @ForAll("specs") SheathSpec any) {
         SheathSpec spec = opened(any);
         PatternMaker.Made made;

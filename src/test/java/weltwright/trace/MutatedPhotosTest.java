@@ -60,7 +60,7 @@ class MutatedPhotosTest {
     @Test
     void nothingIsWrongWithoutAWord() throws IOException {
         long seed = LongRun.seed(getClass());
-        int tries = LongRun.tries(48, 6000);
+        int tries = LongRun.tries(24, 6000);
         Random random = new Random(seed);
         List<Original> originals = originals();
         Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);

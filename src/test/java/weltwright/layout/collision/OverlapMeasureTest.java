@@ -72,7 +72,7 @@ class OverlapMeasureTest {
                 .transform(Polyline.closed(corners).polygon());
     }
 
-    @Property(tries = 2000)
+    @Property(tries = 500)
     void collideWhereJtsFindsCommonArea(@ForAll long seed) {
         Random random = new Random(seed);
         List<Point> first = RandomShapes.star(random, 10);
@@ -130,7 +130,7 @@ class OverlapMeasureTest {
     }
 
     /** On a raster, edges lie in line and corners on edges, which random places never do. */
-    @Property(tries = 5000)
+    @Property(tries = 1500)
     void collideWhereEdgesLieInLine(@ForAll long seed) {
         Random random = new Random(seed);
         int one = random.nextInt(RASTER_SHAPES.size());

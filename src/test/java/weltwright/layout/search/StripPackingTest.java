@@ -91,7 +91,7 @@ class StripPackingTest {
         assertThat(last).isSameAs(reported.get(reported.size() - 1));
     }
 
-    @Property(tries = 25)
+    @Property(tries = 10)
     void shapesAtAnyTurnNeverOverlap(@ForAll long seed) {
         Random random = new Random(seed);
         List<SearchItem> items = new ArrayList<>();
