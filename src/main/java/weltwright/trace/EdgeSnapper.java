@@ -62,16 +62,15 @@ public final class EdgeSnapper {
     public static EdgeSnapper on(Photo photo, Trace trace, TraceSettings settings) {
         try (DecodedPhoto picture = DecodedPhoto.decode(photo)) {
             CameraView view = trace.view();
+            DecodedPhoto fine = KnifeEdgeFollower.fine(picture, view);
             TraceableGround.HiddenArea hidden = settings.ground()
                     .find(
                             picture,
                             settings.sheetScale(),
                             LensEvidence.of(photo, settings).prior())
                     .known()
-                    .hiddenArea(
-                            KnifeEdgeFollower.fine(picture, view),
-                            KnifeEdgeFollower.fine(view),
-                            Tracer.told(settings, view));
+                    .search(fine, KnifeEdgeFollower.fine(view))
+                    .find(fine, Tracer.told(settings, view));
             return new EdgeSnapper(photo, trace, settings, hidden);
         }
     }

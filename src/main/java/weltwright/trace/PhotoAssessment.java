@@ -102,8 +102,9 @@ public record PhotoAssessment(
         Optional<String> question = Optional.empty();
         Optional<LocatedKnife> knife = Optional.empty();
         try {
-            TraceableGround.HiddenArea hidden = Tracer.hiddenArea(picture, ground, view, List.of());
-            knife = Optional.of(new LocatedKnife(ground, solved, hidden, byGround));
+            TraceableGround.HiddenAreaSearch search = Tracer.search(picture, ground, view);
+            TraceableGround.HiddenArea hidden = search.find(KnifeEdgeFollower.fine(picture, view), List.of());
+            knife = Optional.of(new LocatedKnife(ground, solved, search, hidden, byGround));
             advice.addAll(PhotoQualityCheck.ofKnife(picture, view, hidden.contour()));
         } catch (UserFacingException notFound) {
             question = Optional.of(notFound.getMessage());

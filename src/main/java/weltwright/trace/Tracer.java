@@ -128,7 +128,9 @@ public final class Tracer {
             TraceableGround.HiddenArea hidden = located.filter(
                             found -> settings.marks().isEmpty())
                     .map(LocatedKnife::hidden)
-                    .orElseGet(() -> hiddenArea(picture, ground, view, told(settings, view)));
+                    .orElseGet(() -> located.map(LocatedKnife::search)
+                            .orElseGet(() -> search(picture, ground, view))
+                            .find(KnifeEdgeFollower.fine(picture, view), told(settings, view)));
             // Needs the ground alone, and runs while the edge is followed, which keeps one processor busy.
             CompletableFuture<List<PhotoAdvice>> advice = located.map(
                             found -> CompletableFuture.completedFuture(found.advice()))
@@ -143,10 +145,9 @@ public final class Tracer {
         }
     }
 
-    /** Finds the area that the knife hides, on the pixels on which its edge is followed. */
-    static TraceableGround.HiddenArea hiddenArea(
-            DecodedPhoto picture, TraceableGround ground, CameraView view, List<PrintVisibility.Observation> told) {
-        return ground.hiddenArea(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view), told);
+    /** Returns a search for the area that the knife hides, on the pixels on which its edge is followed. */
+    static TraceableGround.HiddenAreaSearch search(DecodedPhoto picture, TraceableGround ground, CameraView view) {
+        return ground.search(KnifeEdgeFollower.fine(picture, view), KnifeEdgeFollower.fine(view));
     }
 
     private static Trace trace(

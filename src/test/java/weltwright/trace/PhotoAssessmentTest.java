@@ -196,7 +196,8 @@ class PhotoAssessmentTest {
         "clip-sheet-a4, find, false",
         "clip-sheet-a4, find, true",
         "tanto-paper-a4, find, false",
-        "tanto-graph, ruled:5mm, false"
+        "tanto-graph, ruled:5mm, false",
+        "tanto-graph, ruled:5mm, true"
     })
     void leavesATraceTheSameWhichNeedNotFindTheKnifeAgain(String scene, String ground, boolean isMarked) {
         Photo photo = photo(scene);

@@ -65,7 +65,12 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
+    public HiddenAreaSearch search(DecodedPhoto picture, CameraView view) {
+        HiddenArea found = find(picture, view); // marks tell nothing of a ground without print
+        return (same, told) -> found;
+    }
+
+    private HiddenArea find(DecodedPhoto picture, CameraView view) {
         Point half = new Point(found.sizeXMm() / 2 - MARGIN_MM, found.sizeYMm() / 2 - MARGIN_MM);
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
         PlaneRaster part = DarkRegion.of(half, picture, view)

@@ -8,7 +8,6 @@ import weltwright.ground.paper.PaperSheetFinder;
 import weltwright.ground.rectangle.RectangleFinder;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.report.TraceNote;
-import weltwright.trace.visibility.PrintVisibility;
 
 /** A rectangle of known size whose corners were marked by hand. What lies on it is found as on blank paper. */
 record RectangleGround(RectangleFinder.Found found, LocatedGround located) implements TraceableGround {
@@ -29,8 +28,8 @@ record RectangleGround(RectangleFinder.Found found, LocatedGround located) imple
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
-        return blank().hiddenArea(picture, view, told);
+    public HiddenAreaSearch search(DecodedPhoto picture, CameraView view) {
+        return blank().search(picture, view);
     }
 
     private PaperGround blank() {

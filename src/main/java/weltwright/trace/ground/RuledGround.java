@@ -55,7 +55,7 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
+    public HiddenAreaSearch search(DecodedPhoto picture, CameraView view) {
         var box = found.extent().area().getEnvelopeInternal();
         Point low = new Point(box.getMinX(), box.getMinY());
         Point high = new Point(box.getMaxX(), box.getMaxY());
@@ -64,12 +64,14 @@ record RuledGround(RuledGroundFinder.Found found, double pitchMm, LocatedGround 
         ParallelPair<PaperIllumination, PrintVisibility> both = ParallelPair.of(
                 () -> light(picture, view, ruling, coarse),
                 () -> new RulingVisibility(ruling, picture, view).measure().consistent());
-        PrintVisibility visibility = both.second().withTold(told);
-        PlaneRaster part = KnifeMask.around(visibility.observations(), low, high, pitchMm);
+        PrintVisibility seen = both.second();
+        PlaneRaster part = KnifeMask.around(seen.observations(), low, high, pitchMm);
         PlaneRaster whole = PlaneRaster.covering(low, high, KnifeMask.MM_PER_PX);
         PaperIllumination light = both.first();
-        return TraceableGround.hiddenArea(
-                part, whole, raster -> Optional.of(hiddenAreaOn(raster, picture, view, ruling, light, visibility)));
+        return (same, told) -> TraceableGround.hiddenArea(
+                part,
+                whole,
+                raster -> Optional.of(hiddenAreaOn(raster, same, view, ruling, light, seen.withTold(told))));
     }
 
     private HiddenArea hiddenAreaOn(

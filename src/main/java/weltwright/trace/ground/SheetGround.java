@@ -58,7 +58,7 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
     }
 
     @Override
-    public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
+    public HiddenAreaSearch search(DecodedPhoto picture, CameraView view) {
         ReferenceSheet sheet = found.sheet();
         Point half = new Point(
                 sheet.pageWidthMm() / 2 * scale.x() - MARGIN_MM, sheet.pageHeightMm() / 2 * scale.y() - MARGIN_MM);
@@ -68,11 +68,13 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
                 () -> new SheetPrintVisibility(sheet, scale, picture, view)
                         .measure()
                         .consistent());
-        PrintVisibility visibility = both.second().withTold(told);
-        PlaneRaster part = KnifeMask.around(visibility.observations(), half.times(-1), half, sheet.squareMm());
+        PrintVisibility seen = both.second();
+        PlaneRaster part = KnifeMask.around(seen.observations(), half.times(-1), half, sheet.squareMm());
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
-        return TraceableGround.hiddenArea(
-                part, whole, raster -> Optional.of(hiddenAreaOn(raster, picture, view, both.first(), visibility)));
+        return (same, told) -> TraceableGround.hiddenArea(
+                part,
+                whole,
+                raster -> Optional.of(hiddenAreaOn(raster, same, view, both.first(), seen.withTold(told))));
     }
 
     private HiddenArea hiddenAreaOn(

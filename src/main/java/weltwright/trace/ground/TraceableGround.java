@@ -31,17 +31,29 @@ public interface TraceableGround {
         return false;
     }
 
+    /** Returns a search for what lies on it in a picture. */
+    HiddenAreaSearch search(DecodedPhoto picture, CameraView view);
+
     /**
-     * Finds what lies on it.
+     * Finds what lies on it, of which the user told nothing.
      *
-     * @param told points of the ground at which the user told whether it is hidden by the knife
      * @throws UserFacingException where there is no knife, or it goes on beyond the ground
      */
-    HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told);
-
-    /** Finds what lies on it, of which the user told nothing. */
     default HiddenArea hiddenArea(DecodedPhoto picture, CameraView view) {
-        return hiddenArea(picture, view, List.of());
+        return search(picture, view).find(picture, List.of());
+    }
+
+    /** A search for what lies on a ground. Keeps what does not depend on what the user tells, for further searches. */
+    @FunctionalInterface
+    interface HiddenAreaSearch {
+        /**
+         * Finds it.
+         *
+         * @param picture that for which the search was made, or the same decoded again
+         * @param told points of the ground at which the user told whether it is hidden by the knife
+         * @throws UserFacingException where there is no knife, or it goes on beyond the ground
+         */
+        HiddenArea find(DecodedPhoto picture, List<PrintVisibility.Observation> told);
     }
 
     /**

@@ -48,8 +48,13 @@ final class ColourHistogram {
         counts[row][bin % LEVELS] += (float) weight;
     }
 
+    /** Returns the bin of the colour at an index into relative reflectances, three to the pixel. */
+    static int bin(float[] bgr, int at) {
+        return bin(bgr, at, 1);
+    }
+
     /**
-     * Returns the bin of a colour.
+     * Returns the bin of a shade of a colour.
      *
      * @param bgr relative reflectances, three to the pixel, the colour's beginning at the index {@code at}
      * @param shade factor of its brightness

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import weltwright.camera.rectification.PlaneRaster;
 import weltwright.geometry.Point;
 import weltwright.trace.appearance.PrintPattern;
@@ -49,6 +50,12 @@ final class ColourLikelihood {
     private final byte[] paper;
     private final double reachMm;
 
+    /** Side of the squares in pixels, and their numbers from left to right and from top to bottom. */
+    private final int side;
+
+    private final int across;
+    private final int down;
+
     /**
      * Prepares the estimate.
      *
@@ -62,6 +69,9 @@ final class ColourLikelihood {
         this.paper = new byte[bgr.length / 3];
         pattern.paper().get(0, 0, paper);
         this.reachMm = gapMm + KnifeMask.BESIDE_MM;
+        side = (int) Math.max(1, Math.round(TILE_MM / raster.mmPerPx()));
+        across = (raster.columns() + side - 1) / side;
+        down = (raster.rows() + side - 1) / side;
     }
 
     /**
@@ -85,20 +95,18 @@ final class ColourLikelihood {
         ColourHistogram.Density knifeAnywhere = density(hidden);
         float[] probability = new float[paper.length];
         Arrays.fill(probability, 0.5f);
-        int side = (int) Math.max(1, Math.round(TILE_MM / raster.mmPerPx()));
-        int across = (raster.columns() + side - 1) / side;
-        int down = (raster.rows() + side - 1) / side;
+        List<List<Sample>> visibleNear = nearEach(visible);
+        List<List<Sample>> hiddenNear = nearEach(hidden);
         IntStream.range(0, across * down).parallel().forEach(tile -> {
             int left = tile % across * side;
             int top = tile / across * side;
-            Point middle = raster.pointAt(left + side / 2.0, top + side / 2.0);
-            ColourHistogram.Density ground = density(near(visible, middle));
-            ColourHistogram.Density knife = density(near(hidden, middle));
+            ColourHistogram.Density ground = density(visibleNear.get(tile));
+            ColourHistogram.Density knife = density(hiddenNear.get(tile));
             for (int y = top; y < Math.min(top + side, raster.rows()); y++) {
                 for (int x = left; x < Math.min(left + side, raster.columns()); x++) {
                     int i = y * raster.columns() + x;
                     if (paper[i] != 0) {
-                        int bin = ColourHistogram.bin(bgr, 3 * i, 1);
+                        int bin = ColourHistogram.bin(bgr, 3 * i);
                         float k = mixed(knife.at(bin), knifeAnywhere.at(bin)) + knifeTold.at(bin);
                         probability[i] = k / (k + mixed(ground.at(bin), groundAnywhere.at(bin)) + otherTold.at(bin));
                     }
@@ -115,7 +123,7 @@ final class ColourLikelihood {
         for (Point aside : KnifeMask.ASIDE) {
             Point px = raster.pixel(at.plus(aside.times(reachMm)));
             if (raster.covers(px)) {
-                int bin = ColourHistogram.bin(bgr, 3 * raster.index(px), 1);
+                int bin = ColourHistogram.bin(bgr, 3 * raster.index(px));
                 count += marked.at(bin) > Math.max(RESEMBLING / ColourHistogram.BINS, unlike.at(bin)) ? 1 : 0;
             }
         }
@@ -126,10 +134,29 @@ final class ColourLikelihood {
         return PARTS[0] * near + PARTS[1] * anywhere + PARTS[2] / ColourHistogram.BINS;
     }
 
-    private static List<Sample> near(List<Sample> samples, Point middle) {
-        return samples.stream()
-                .filter(s -> Math.abs(s.at.x() - middle.x()) < NEAR_MM && s.at.distance(middle) < NEAR_MM)
+    /** Returns for each square, row by row, the samples near its middle. */
+    private List<List<Sample>> nearEach(List<Sample> samples) {
+        List<List<Sample>> near = Stream.generate(() -> (List<Sample>) new ArrayList<Sample>())
+                .limit((long) across * down)
                 .toList();
+        int reach = (int) Math.ceil(NEAR_MM / (side * raster.mmPerPx()));
+        for (Sample sample : samples) {
+            Point px = raster.pixel(sample.at());
+            int column = (int) Math.floor(px.x() / side);
+            int row = (int) Math.floor(px.y() / side);
+            for (int y = Math.max(0, row - reach); y <= Math.min(down - 1, row + reach); y++) {
+                for (int x = Math.max(0, column - reach); x <= Math.min(across - 1, column + reach); x++) {
+                    if (sample.at().distance(middle(x, y)) < NEAR_MM) {
+                        near.get(y * across + x).add(sample);
+                    }
+                }
+            }
+        }
+        return near;
+    }
+
+    private Point middle(int column, int row) {
+        return raster.pointAt((column + 0.5) * side, (row + 0.5) * side);
     }
 
     private static List<Point> awayFromEdges(List<PrintVisibility.Observation> observations, boolean visible) {
@@ -147,44 +174,43 @@ final class ColourLikelihood {
     }
 
     /**
-     * The colours beside a point of a line.
+     * The colours beside a point of a line, where the ground is plain.
      *
-     * @param bins of each colour, the bin of the colour itself first, then those of its shades if they count
+     * @param count their number
+     * @param bins for each colour its bin, then those of its shades, if they count
      */
-    private record Sample(Point at, List<int[]> bins) {}
+    private record Sample(Point at, int count, int[] bins) {}
 
     private List<Sample> samples(List<Point> points, boolean withShades) {
-        return points.stream()
-                .map(at -> new Sample(
-                        at,
-                        KnifeMask.ASIDE.stream()
-                                .map(aside -> raster.pixel(at.plus(aside.times(reachMm))))
-                                .filter(px -> raster.covers(px) && paper[raster.index(px)] != 0)
-                                .map(px -> bins(3 * raster.index(px), withShades))
-                                .toList()))
-                .toList();
+        return points.stream().map(at -> sample(at, withShades)).toList();
     }
 
-    private int[] bins(int at, boolean withShades) {
-        int[] bins = new int[withShades ? 1 + SHADES : 1];
-        bins[0] = ColourHistogram.bin(bgr, at, 1);
-        for (int k = 1; k < bins.length; k++) {
-            bins[k] = ColourHistogram.bin(bgr, at, 1 - (1 - DARKEST) * (k - 1) / (SHADES - 1.0));
+    private Sample sample(Point at, boolean withShades) {
+        int[] pixels = KnifeMask.ASIDE.stream()
+                .map(aside -> raster.pixel(at.plus(aside.times(reachMm))))
+                .filter(px -> raster.covers(px) && paper[raster.index(px)] != 0)
+                .mapToInt(raster::index)
+                .toArray();
+        IntStream.Builder bins = IntStream.builder();
+        for (int pixel : pixels) {
+            bins.add(ColourHistogram.bin(bgr, 3 * pixel));
+            for (int k = 0; withShades && k < SHADES; k++) {
+                bins.add(ColourHistogram.bin(bgr, 3 * pixel, 1 - (1 - DARKEST) * k / (SHADES - 1.0)));
+            }
         }
-        return bins;
+        return new Sample(at, pixels.length, bins.build().toArray());
     }
 
-    /** Returns the density of the colours of samples; it adds up to 1, or to 0 without any. */
+    /** Returns the density of the colours of some samples; it adds up to 1, or to 0 without any. */
     private static ColourHistogram.Density density(List<Sample> samples) {
         ColourHistogram counts = new ColourHistogram();
         int count = 0;
         for (Sample sample : samples) {
-            for (int[] bins : sample.bins) {
-                counts.add(bins[0], bins.length > 1 ? 1 - SHADED : 1);
-                for (int k = 1; k < bins.length; k++) {
-                    counts.add(bins[k], SHADED / SHADES);
-                }
-                count++;
+            count += sample.count();
+            int each = sample.count() == 0 ? 0 : sample.bins().length / sample.count();
+            for (int k = 0; k < sample.bins().length; k++) {
+                boolean isShade = k % each > 0;
+                counts.add(sample.bins()[k], isShade ? SHADED / SHADES : each > 1 ? 1 - SHADED : 1);
             }
         }
         return counts.density(Math.max(1, count));

@@ -33,7 +33,6 @@ import weltwright.trace.outline.SilhouetteBuilder;
 import weltwright.trace.report.ErrorBudget;
 import weltwright.trace.report.ErrorSource;
 import weltwright.trace.report.TraceNote;
-import weltwright.trace.visibility.PrintVisibility;
 
 /**
  * A disc in place of a knife, seen from straight above: what makes all of it larger by a part moves each of its points
@@ -104,7 +103,7 @@ class ErrorEstimatorTest {
         }
 
         @Override
-        public HiddenArea hiddenArea(DecodedPhoto picture, CameraView view, List<PrintVisibility.Observation> told) {
+        public HiddenAreaSearch search(DecodedPhoto picture, CameraView view) {
             throw new UnsupportedOperationException();
         }
     }
