@@ -19,6 +19,7 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import weltwright.message.LineBreaks;
 
 /**
  * The typeface of all printed text, embedded in the document: Liberation Sans, which is part of PDFBox. It has Latin,
@@ -102,11 +103,14 @@ public final class PdfTypeface {
         return set(printable).widthEm() * sizeMm;
     }
 
-    /** The text broken between words into lines no wider than asked; a word that is wider alone is broken too. */
+    /**
+     * The text broken at spaces ({@link LineBreaks}) into lines no wider than asked; a word that is wider alone is
+     * broken too.
+     */
     public List<String> wrap(String text, double widthMm, double sizeMm) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : printable(text).trim().split("\\s+", 0)) {
+        for (String word : LineBreaks.parts(printable(text).trim())) {
             String between = line.isEmpty() ? "" : " ";
             for (String part : unbreakable(word, widthMm, sizeMm)) {
                 String longer = line + between + part;

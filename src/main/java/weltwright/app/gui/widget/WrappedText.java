@@ -1,13 +1,22 @@
 package weltwright.app.gui.widget;
 
+import com.formdev.flatlaf.ui.FlatTextAreaUI;
 import java.awt.Color;
 import java.util.function.Supplier;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
+import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultCaret;
+import javax.swing.text.Element;
+import javax.swing.text.View;
+import javax.swing.text.WrappedPlainView;
 import weltwright.app.gui.theme.ThemeColors;
+import weltwright.message.LineBreaks;
 
-/** A read-only text that wraps at its width, in the font of labels. Hidden while it is empty. */
+/**
+ * A read-only text that wraps at its width, in the font of labels, never between a number and its unit. Hidden while it
+ * is empty.
+ */
 public class WrappedText extends JTextArea {
     private final transient Supplier<Color> color;
 
@@ -39,7 +48,7 @@ public class WrappedText extends JTextArea {
 
     @Override
     public void updateUI() {
-        super.updateUI();
+        setUI(new WrappingUI());
         if (color != null) {
             installDefaults();
         }
@@ -54,5 +63,25 @@ public class WrappedText extends JTextArea {
         setOpaque(false);
         setBorder(null);
         setDropTarget(null); // what is dropped on it is for the window
+    }
+
+    private static final class WrappingUI extends FlatTextAreaUI {
+        @Override
+        public View create(Element element) {
+            return new WrappedPlainView(element, true) {
+                @Override
+                protected int calculateBreakPosition(int from, int to) {
+                    int at = super.calculateBreakPosition(from, to);
+                    if (at >= to) {
+                        return at;
+                    }
+                    try {
+                        return from + LineBreaks.upTo(at - from, getDocument().getText(from, to - from));
+                    } catch (BadLocationException e) {
+                        throw new IllegalStateException(e);
+                    }
+                }
+            };
+        }
     }
 }
