@@ -9,10 +9,8 @@ import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import net.miginfocom.swing.MigLayout;
 import weltwright.app.gui.drawing.TapeButton;
 import weltwright.app.gui.finding.Finding;
 import weltwright.app.gui.finding.FindingList;
@@ -24,6 +22,7 @@ import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.theme.ToolIcons;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.app.gui.widget.WrappingRow;
 import weltwright.job.Job;
 import weltwright.job.OutlineAccuracy;
 import weltwright.knife.Silhouette;
@@ -42,7 +41,7 @@ public final class OutlinePanel extends JPanel {
     private final FindingList findings;
     private final OutlineCanvas canvas;
     private final Map<OutlineTool, JToggleButton> toolButtons = new EnumMap<>(OutlineTool.class);
-    private final JPanel toolBar = new JPanel(new MigLayout("insets 6 10 2 10, gap 4, hidemode 3"));
+    private final JPanel toolBar = new WrappingRow(4);
     private final JToggleButton groundButton = new JToggleButton(TEXTS.text("outline-panel.ground"));
     private final JButton nextButton = new JButton();
     private final JButton acceptButton = new JButton(TEXTS.text("outline-panel.it-is-right-here"));
@@ -90,8 +89,7 @@ public final class OutlinePanel extends JPanel {
         for (AbstractButton button : List.of(tape, layers, groundButton)) {
             button.putClientProperty("FlatLaf.style", "margin: 2,6,2,6");
         }
-        toolBar.add(tape, "gapleft 8");
-        toolBar.add(new JLabel(), "pushx");
+        toolBar.add(tape);
         toolBar.add(layers);
         toolBar.add(groundButton);
         JPanel guidance =
@@ -101,7 +99,7 @@ public final class OutlinePanel extends JPanel {
         guidance.add(acceptButton);
         hint.setName("tool hint");
         errorText.setName("tool refusal");
-        add(toolBar, "wmin 0");
+        add(toolBar, "wmin 0, gapleft 10, gapright 10, gaptop 2");
         add(guidance, "wmin 0");
         add(errorText, "wmin 0, gapleft 12, gapright 12, gapbottom 4");
         add(FindingsPanel.beneath(canvas, findings), "wmin 0, hmin 0, push, grow");

@@ -29,6 +29,8 @@ import weltwright.app.gui.form.ValidatedField;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.RunnableAction;
+import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.app.gui.widget.WrappingRow;
 import weltwright.job.JobFields;
 import weltwright.message.Messages;
 import weltwright.output.PageFrame;
@@ -51,7 +53,7 @@ public final class PaperPreview extends JPanel {
     private boolean updating;
 
     public PaperPreview(PaperModel paper, ScreenPreferences screen, TaskQueue tasks) {
-        super(new MigLayout("insets 0, fill, gap 0", "[" + STRIP_PX + "!][grow,fill]", "[][grow,fill]"));
+        super(new WrappedTextLayout("insets 0, fill, gap 0", "[" + STRIP_PX + "!][grow,fill]", "[][grow,fill]"));
         this.paper = paper;
         this.screen = screen;
         canvas = new PagePreviewCanvas(tasks, screen);
@@ -72,7 +74,7 @@ public final class PaperPreview extends JPanel {
         JScrollPane scroll = new JScrollPane(strip);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        add(bar(), "span, growx, wmin 0, wrap");
+        add(bar(), "span, growx, wmin 0, gapleft 12, gapright 8, wrap");
         add(scroll, "grow, wmin 0, hmin 0");
         add(canvas, "push, grow, wmin 0, hmin 0");
         addAncestorListener(new AncestorListener() {
@@ -99,9 +101,9 @@ public final class PaperPreview extends JPanel {
     }
 
     private JPanel bar() {
-        JPanel bar = new JPanel(new MigLayout("insets 6 12 6 8, gap 6", "[grow][][]12[][]"));
+        JPanel bar = new WrappingRow(6);
         title.setName("page title");
-        bar.add(title, "wmin 0");
+        bar.add(title);
         JButton fit = new JButton(
                 new RunnableAction(messages.text("preview.fit"), messages.text("preview.fit.tip"), canvas::zoomToFit));
         fit.setName("whole page");
@@ -115,8 +117,10 @@ public final class PaperPreview extends JPanel {
         onScreen.textField().setColumns(4);
         bar.add(fit);
         bar.add(actual);
-        bar.add(label);
-        bar.add(onScreen.textField(), "wmin 64");
+        JPanel screenSize = new JPanel(new MigLayout("insets 0", "[]6[]"));
+        screenSize.add(label);
+        screenSize.add(onScreen.textField(), "wmin 64");
+        bar.add(screenSize);
         return bar;
     }
 

@@ -20,6 +20,7 @@ import weltwright.app.gui.widget.FittedTable;
 import weltwright.app.gui.widget.ValidatingCellEditor;
 import weltwright.app.gui.widget.WrappedText;
 import weltwright.app.gui.widget.WrappedTextLayout;
+import weltwright.app.gui.widget.WrappingRow;
 import weltwright.assembly.AssemblyPlan;
 import weltwright.assembly.HardwareRequirement;
 import weltwright.job.HardwareFile;
@@ -125,22 +126,20 @@ final class HardwarePanel extends JPanel {
     }
 
     private JPanel buttonRow(TaskQueue tasks, FileDialogs dialogs) {
-        JPanel buttons = new JPanel(new WrappedTextLayout("insets 4 0 0 0, gap 6, nogrid", ""));
+        JPanel buttons = new WrappingRow(4);
         for (Hardware.Kind kind : Hardware.Kind.values()) {
             String text = TEXTS.text("hardware-panel.add." + kind);
-            addButton(buttons, new JButton(text), "", () -> selectRow(stockModel.add(kind)));
+            addButton(buttons, new JButton(text), () -> selectRow(stockModel.add(kind)));
         }
-        addButton(buttons, raiseButton, "newline", () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));
-        addButton(buttons, removeButton, "", () -> stockModel.remove(stockTable.getSelectedRow()));
+        addButton(buttons, raiseButton, () -> selectRow(stockModel.moveUp(stockTable.getSelectedRow())));
+        addButton(buttons, removeButton, () -> stockModel.remove(stockTable.getSelectedRow()));
         addButton(
                 buttons,
                 new JButton(TEXTS.text("hardware-panel.usual-list")),
-                "",
                 () -> stockModel.setList(HardwareList.USUAL));
         addButton(
                 buttons,
                 new JButton(TEXTS.text("hardware-panel.open-list")),
-                "",
                 () -> dialogs.chooseFile(
                                 TEXTS.text("hardware-panel.open-a-list-of-hardware"),
                                 TEXTS.text("hardware-panel.lists"),
@@ -152,7 +151,6 @@ final class HardwarePanel extends JPanel {
         addButton(
                 buttons,
                 new JButton(TEXTS.text("hardware-panel.save-list")),
-                "",
                 () -> dialogs.chooseSaveFile(
                                 TEXTS.text("hardware-panel.save-the-list"),
                                 "hardware",
@@ -174,14 +172,14 @@ final class HardwarePanel extends JPanel {
                 saved -> {});
     }
 
-    private void addButton(JPanel row, JButton button, String place, Runnable action) {
+    private void addButton(JPanel row, JButton button, Runnable action) {
         button.setName(button.getText());
         button.addActionListener(e -> {
             if (commitEntry()) {
                 action.run();
             }
         });
-        row.add(button, place);
+        row.add(button);
     }
 
     private void selectRow(int row) {

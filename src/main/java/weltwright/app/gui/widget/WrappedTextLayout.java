@@ -7,9 +7,9 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * A MigLayout that lays out {@link WrappedText} at the height that it needs for its new width. The preferred height of
- * a text area is that for its present width; MigLayout alone would correct it only at the next layout, and all
- * components below would then move, perhaps between a press and a release of the mouse.
+ * A MigLayout that lays out {@link WrappedText} and {@link WrappingRow} at the height that they need for their new
+ * width. The preferred height of a text area is that for its present width; MigLayout alone would correct it only at
+ * the next layout, and all components below would then move, perhaps between a press and a release of the mouse.
  *
  * <p>Where that may make the container itself higher or lower than its parent was told before, the parent lays it out
  * again. Else a container that was laid out narrow once, such as before its window had its size, would keep the height
@@ -48,7 +48,7 @@ public final class WrappedTextLayout extends MigLayout {
 
     private static boolean hasTextOfWrongHeight(Container parent) {
         for (Component child : parent.getComponents()) {
-            if (child instanceof WrappedText
+            if ((child instanceof WrappedText || child instanceof WrappingRow)
                     && child.isVisible()
                     && child.getHeight() != child.getPreferredSize().height) {
                 return true;
