@@ -3,7 +3,6 @@ package weltwright.app.gui.leather;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
@@ -13,7 +12,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.HashMap;
 import java.util.Map;
+import org.locationtech.jts.algorithm.MinimumAreaRectangle;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.geom.Coordinate;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.DimensionLinePainter;
 import weltwright.app.gui.drawing.Viewport;
@@ -32,11 +33,16 @@ final class LayoutPainter {
     private static final float ARROW_PX = 36;
     private static final float LABEL_SCALE = 0.9f;
 
+    /** Places along a piece that are tried for its name, and their distance. */
+    private static final int PLACES_ALONG = 21;
+
+    private static final int PLACE_PX = 6;
+
     /** How exactly the middle of the widest part of a piece is found. */
     private static final double INSIDE_MM = 1;
 
-    /** Kept from one painting to the next: a point well inside of each kind of piece takes time to find. */
-    private final Map<LeatherPiece, Point> labelPlaces = new HashMap<>();
+    /** Kept from one painting to the next, since they take time to find. */
+    private final Map<LeatherPiece, LabelPlace> labelPlaces = new HashMap<>();
 
     /** How a piece is shown. */
     enum State {
@@ -106,29 +112,77 @@ final class LayoutPainter {
         paintLabel(g, viewport, piece, cut, shift);
     }
 
-    /** Paints name and number of the sheath where there is room, else the number alone, else nothing. */
+    /**
+     * Paints name and number of the sheath: level where there is room, else along the piece, as near as may be to its
+     * widest part, else the number alone, else nothing.
+     */
     private void paintLabel(Graphics2D g, Viewport viewport, PlacedPiece piece, Shape cut, Point shift) {
-        Font font = g.getFont();
-        g.setFont(font.deriveFont(font.getSize2D() * LABEL_SCALE));
-        FontMetrics metrics = g.getFontMetrics();
-        Point inside = labelPlaces.computeIfAbsent(piece.piece(), LayoutPainter::inside);
-        Point at = viewport.toPx(piece.motion().apply(inside).plus(shift));
+        LabelPlace place = labelPlaces.computeIfAbsent(piece.piece(), LabelPlace::in);
+        Point at = viewport.toPx(piece.motion().apply(place.inside()).plus(shift));
+        Point along = viewport.toPx(
+                        piece.motion().apply(place.inside().plus(place.along())).plus(shift))
+                .minus(at);
+        // Read from the left or from below, as dimensions on drawings are (ISO 129-1).
+        double slope = along.x() == 0 ? -Math.PI / 2 : Math.atan(along.y() / along.x());
         String number = Integer.toString(piece.sheath() + 1);
-        g.setColor(ThemeColors.pieceText());
-        for (String text : new String[] {piece.piece().piece().name() + " " + number, number}) {
-            double width = metrics.stringWidth(text);
-            double height = metrics.getAscent();
-            if (cut.contains(at.x() - width / 2, at.y() - height / 2, width, height)) {
-                g.drawString(text, (float) (at.x() - width / 2), (float) (at.y() + height / 2 - 1));
-                break;
-            }
+        String name = piece.piece().piece().name() + " " + number;
+        Graphics2D text = (Graphics2D) g.create();
+        text.setFont(g.getFont().deriveFont(g.getFont().getSize2D() * LABEL_SCALE));
+        text.setColor(ThemeColors.pieceText());
+        if (!paintInside(text, name, 0, at, 1, cut) && !paintInside(text, name, slope, at, PLACES_ALONG, cut)) {
+            paintInside(text, number, 0, at, 1, cut);
         }
-        g.setFont(font);
+        text.dispose();
     }
 
-    private static Point inside(LeatherPiece piece) {
-        return Point.of(MaximumInscribedCircle.getCenter(piece.outline().polygon(), INSIDE_MM)
-                .getCoordinate());
+    /**
+     * Paints a text within a shape, if it fits.
+     *
+     * @param angle by which it is turned clockwise
+     * @param at where its middle is tried first
+     * @param places number of places, to either side along the text, that are tried
+     * @return whether it fitted
+     */
+    private static boolean paintInside(Graphics2D g, String text, double angle, Point at, int places, Shape within) {
+        FontMetrics metrics = g.getFontMetrics();
+        double width = metrics.stringWidth(text);
+        double height = metrics.getAscent();
+        Shape level = AffineTransform.getRotateInstance(-angle, at.x(), at.y()).createTransformedShape(within);
+        for (int i = 0; i < places; i++) {
+            double left = at.x() - width / 2 + (i % 2 == 0 ? i : -i - 1) / 2 * UIScale.scale(PLACE_PX);
+            if (level.contains(left, at.y() - height / 2, width, height)) {
+                AffineTransform before = g.getTransform();
+                g.rotate(angle, at.x(), at.y());
+                g.drawString(text, (float) left, (float) (at.y() + height / 2 - 1));
+                g.setTransform(before);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Where the label of a piece has most room.
+     *
+     * @param inside the middle of its widest part
+     * @param along of length 1, the direction in which it is longest
+     */
+    private record LabelPlace(Point inside, Point along) {
+        static LabelPlace in(LeatherPiece piece) {
+            return new LabelPlace(
+                    Point.of(MaximumInscribedCircle.getCenter(piece.outline().polygon(), INSIDE_MM)
+                            .getCoordinate()),
+                    longest(piece.outline()));
+        }
+
+        /** Returns the direction of the longer side of the smallest rectangle around an outline. */
+        private static Point longest(Polyline outline) {
+            Coordinate[] corners =
+                    MinimumAreaRectangle.getMinimumRectangle(outline.polygon()).getCoordinates();
+            Point first = Point.of(corners[1]).minus(Point.of(corners[0]));
+            Point second = Point.of(corners[2]).minus(Point.of(corners[1]));
+            return (first.norm() > second.norm() ? first : second).unit();
+        }
     }
 
     /** Paints an arrow along the direction of least stretch, with its name, at the lower left corner of the canvas. */
