@@ -38,6 +38,9 @@ final class PatternCanvas extends DrawingCanvas {
     private static final double RULER_MM = 50;
     private static final double RULER_IN = 2;
     private static final double TOOL_TIP_DISTANCE_MM = 4;
+    /** Room for the scale bar beside the legend. */
+    private static final int SCALE_BAR_PX = 120;
+
     private static final int LEGEND_HEIGHT_PX = 52;
 
     /** From the middle of a letter to its meaning. */
@@ -144,7 +147,13 @@ final class PatternCanvas extends DrawingCanvas {
     @Override
     protected Insets margins() {
         Insets free = super.margins();
-        return new Insets(free.top, free.left, UIScale.scale(LEGEND_HEIGHT_PX), free.right);
+        FontMetrics metrics = getFontMetrics(getFont());
+        double width = legend().stream()
+                .mapToDouble(style -> legendItemPx(style, metrics))
+                .sum();
+        int rows = width > getWidth() - rulerPx() - UIScale.scale(SCALE_BAR_PX) ? 2 : 1;
+        int height = UIScale.scale(LEGEND_HEIGHT_PX) + (rows - 1) * legendRowPx();
+        return new Insets(free.top, free.left, height, free.right);
     }
 
     @Override
@@ -220,24 +229,44 @@ final class PatternCanvas extends DrawingCanvas {
         return Math.max(end, from + 4 + g.getFontMetrics().stringWidth(length));
     }
 
-    /** Paints the meanings of the letters in the drawing from right to left, as many as fit right of {@code fromX}. */
-    private void paintLegend(Graphics2D g, double fromX) {
-        List<LineStyle> styles = annotations.values().stream()
+    /** Returns the styles of edge whose letters stand in the drawing. */
+    private List<LineStyle> legend() {
+        return annotations.values().stream()
                 .flatMap(piece -> piece.letters().stream())
                 .map(EdgeAnnotations.Letter::style)
                 .distinct()
                 .sorted()
                 .toList();
+    }
+
+    /** Returns the width of a letter with its meaning and the space around them. */
+    private static double legendItemPx(LineStyle style, FontMetrics metrics) {
+        return metrics.stringWidth(MEANINGS.get(style)) + UIScale.scale(LETTER_PX) + 2.0 * UIScale.scale(MARGIN_PX);
+    }
+
+    private static int legendRowPx() {
+        return 2 * UIScale.scale(LETTER_PX);
+    }
+
+    /**
+     * Paints the meanings of the letters in the drawing from right to left, those that do not fit right of
+     * {@code fromX} in a row above.
+     */
+    private void paintLegend(Graphics2D g, double fromX) {
+        List<LineStyle> styles = legend();
         FontMetrics metrics = g.getFontMetrics();
         int margin = UIScale.scale(MARGIN_PX);
         int radius = UIScale.scale(LETTER_PX);
         double x = getWidth() - margin;
         double y = getHeight() - margin;
+        boolean above = false;
         for (int i = styles.size() - 1; i >= 0; i--) {
             String text = MEANINGS.get(styles.get(i));
             double left = x - metrics.stringWidth(text);
-            if (left - 2 * margin < fromX) {
-                return;
+            if (!above && left - 2 * margin < fromX) {
+                above = true;
+                left += getWidth() - margin - x;
+                y -= legendRowPx();
             }
             g.setColor(ThemeColors.text());
             g.drawString(text, (float) left, (float) (y + metrics.getAscent() / 2.0 - 2));

@@ -9,11 +9,16 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.swing.UIManager;
@@ -80,7 +85,7 @@ public final class PiecePainter {
     /** Paints the piece with the labels of its marks and the annotations of its edges, without its caption. */
     void paintPiece(EdgeAnnotations annotations) {
         paintPiece();
-        placed.piece().marks().stream().filter(mark -> !mark.label().isEmpty()).forEach(this::paintLabel);
+        paintLabels();
         g.setColor(ThemeColors.cutLine());
         annotations.lines().forEach(line -> {
             g.setStroke(stroke(line.style().stroke(), viewport.pxPerMm()));
@@ -194,32 +199,76 @@ public final class PiecePainter {
         }
     }
 
+    /** Paints the labels of the marks; that of the knife last, since it may stand at many places. */
+    private void paintLabels() {
+        List<Shape> painted = new ArrayList<>();
+        placed.piece().marks().stream()
+                .filter(mark -> !mark.label().isEmpty())
+                .sorted(Comparator.comparing(mark -> mark.kind() == Mark.Kind.KNIFE))
+                .forEach(mark -> paintLabel(mark, painted));
+    }
+
     /**
      * Paints the label along the straight stretch of a mark that is nearest to its middle, upright; of a bent mark,
      * such as the knife, within it, away from the stitches. Where it has no room, only at a high zoom.
+     *
+     * @param painted the areas of the labels so far, which it keeps clear of; its own is added
      */
-    private void paintLabel(Mark mark) {
+    private void paintLabel(Mark mark, List<Shape> painted) {
         Graphics2D rotated = (Graphics2D) g.create();
         rotated.setFont(g.getFont().deriveFont(g.getFont().getSize2D() * LABEL_FONT_SCALE));
         FontMetrics metrics = rotated.getFontMetrics();
         int width = metrics.stringWidth(mark.label());
         Optional<LabelBase> base = LabelBase.along(
-                        mark.line(), width / viewport.pxPerMm(), metrics.getHeight() / viewport.pxPerMm())
+                        mark.line(),
+                        width / viewport.pxPerMm(),
+                        metrics.getHeight() / viewport.pxPerMm(),
+                        found -> isClear(area(found, width, metrics), painted))
                 .or(() -> viewport.pxPerMm() >= LABEL_ALWAYS_PX_PER_MM
                         ? Optional.of(LabelBase.atMiddle(mark.line(), 1))
                         : Optional.empty());
         base.ifPresent(found -> {
-            Point from = px(found.from());
-            Point along = px(found.to()).minus(from);
-            double angle = Math.atan2(along.y(), along.x());
-            boolean upsideDown = angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
-            boolean above = found.free() || found.left() != upsideDown;
-            rotated.translate(from.x() + along.x() / 2, from.y() + along.y() / 2);
-            rotated.rotate(upsideDown ? angle + Math.PI : angle);
+            painted.add(area(found, width, metrics));
+            rotated.transform(frame(found));
             rotated.setColor(ThemeColors.text());
-            rotated.drawString(mark.label(), -width / 2f, above ? -LABEL_OFFSET_PX : metrics.getAscent());
+            rotated.drawString(mark.label(), -width / 2f, isAbove(found) ? -LABEL_OFFSET_PX : metrics.getAscent());
         });
         rotated.dispose();
+    }
+
+    private static boolean isClear(Shape area, List<Shape> painted) {
+        return painted.stream().allMatch(other -> {
+            Area common = new Area(area);
+            common.intersect(new Area(other));
+            return common.isEmpty();
+        });
+    }
+
+    /** Returns the area of a label, in px. */
+    private Shape area(LabelBase base, int width, FontMetrics metrics) {
+        double top = isAbove(base) ? -LABEL_OFFSET_PX - metrics.getAscent() : 0;
+        return frame(base)
+                .createTransformedShape(new Rectangle2D.Double(-width / 2.0, top, width, metrics.getHeight()));
+    }
+
+    /** Returns the frame of a label, whose origin lies at the middle of its base: x along the text. */
+    private AffineTransform frame(LabelBase base) {
+        Point from = px(base.from());
+        Point along = px(base.to()).minus(from);
+        double angle = Math.atan2(along.y(), along.x());
+        AffineTransform frame =
+                AffineTransform.getTranslateInstance(from.x() + along.x() / 2, from.y() + along.y() / 2);
+        frame.rotate(isUpsideDown(angle) ? angle + Math.PI : angle);
+        return frame;
+    }
+
+    private boolean isAbove(LabelBase base) {
+        Point along = px(base.to()).minus(px(base.from()));
+        return base.free() || base.left() != isUpsideDown(Math.atan2(along.y(), along.x()));
+    }
+
+    private static boolean isUpsideDown(double angle) {
+        return angle > Math.PI / 2 - 1e-6 || angle < -Math.PI / 2 - 1e-6;
     }
 
     /**
@@ -237,11 +286,16 @@ public final class PiecePainter {
 
         /**
          * Finds the straight stretch nearest to the middle of a line; of a bent one, with room for the label inside.
+         *
+         * @param isClear whether no other label lies there
          */
-        static Optional<LabelBase> along(Polyline line, double lengthMm, double heightMm) {
+        static Optional<LabelBase> along(
+                Polyline line, double lengthMm, double heightMm, Predicate<LabelBase> isClear) {
             double half = line.lengthMm() / 2;
             if (!line.closed() && isStraight(line.at(0), line.at(2 * half), 2 * half)) {
-                return Optional.of(atMiddle(line, lengthMm)).filter(base -> lengthMm <= 2 * half);
+                return Optional.of(atMiddle(line, lengthMm))
+                        .filter(base -> lengthMm <= 2 * half)
+                        .filter(isClear);
             }
             Path2D inside = AnnotationPainter.path(line);
             return DoubleStream.iterate(0, off -> off + lengthMm / 2 <= half, off -> off + lengthMm / 4)
@@ -257,6 +311,7 @@ public final class PiecePainter {
                                         && contains(inside, to.plus(aside)))
                                 .map(aside -> new LabelBase(from, to, false, aside.equals(left)));
                     })
+                    .filter(isClear)
                     .findFirst();
         }
 
