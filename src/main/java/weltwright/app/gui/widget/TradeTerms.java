@@ -19,20 +19,29 @@ public final class TradeTerms {
 
     private TradeTerms() {}
 
-    /** A word, also with an ending, and its explanation. */
-    private record Term(Pattern word, String explanation) {
+    /**
+     * A word and its explanation.
+     *
+     * @param pattern finds its forms, each also with an ending
+     */
+    private record Term(Pattern pattern, String explanation) {
         static Term of(String definition) {
-            String word = definition.substring(0, definition.indexOf(':'));
+            int colon = definition.indexOf(':');
+            String[] forms = definition.substring(0, colon).split("\\|", -1);
             return new Term(
-                    Pattern.compile("\\b" + Pattern.quote(word) + "(s|'s|’s|ed)?\\b", Pattern.CASE_INSENSITIVE),
-                    definition);
+                    Pattern.compile(
+                            "\\b(?:"
+                                    + Arrays.stream(forms).map(Pattern::quote).collect(Collectors.joining("|"))
+                                    + ")(?:" + TEXTS.text("endings") + ")?\\b",
+                            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS),
+                    forms[0] + definition.substring(colon));
         }
     }
 
     /** Returns, as a tool tip in HTML, the explanations of the terms in a text; empty where it has none. */
     public static Optional<String> explained(String text) {
         String found = TERMS.stream()
-                .filter(term -> term.word().matcher(text).find())
+                .filter(term -> term.pattern().matcher(text).find())
                 .map(Term::explanation)
                 .map(TradeTerms::capitalized)
                 .collect(Collectors.joining("<br>"));
