@@ -1,5 +1,6 @@
 package weltwright.app.gui.knife;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
 import weltwright.app.gui.widget.MnemonicText;
 import weltwright.app.gui.widget.WrappedText;
+import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.job.Job;
 import weltwright.job.JobFields;
 import weltwright.job.OutlineAccuracy;
@@ -29,6 +31,7 @@ import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.MeasureUnit;
+import weltwright.units.PrintScale;
 import weltwright.wording.TraceWording;
 
 /** The form of the knife stage: measures of the knife, ground and camera of the photo, and the results of the trace. */
@@ -81,8 +84,11 @@ public final class KnifeForm extends FormPanel {
                 crossSection.setSummary(crossSectionForm.summary(model.job().shaping())));
         addHeading(TEXTS.text("knife-form.how-it-lay"));
         groundFields = new GroundFields(model, this, showCorners);
-        addRow(TEXTS.text("knife-form.tip-lower-by"), drop, TEXTS.text("knife-form.how-much-nearer-to-the"));
-        sheetAndLens = new SheetAndLensFields(model, this, groundFields, lensStore);
+        FormPanel seldom = new FormPanel("2 20 8 0");
+        seldom.addRow(TEXTS.text("knife-form.tip-lower-by"), drop, TEXTS.text("knife-form.how-much-nearer-to-the"));
+        sheetAndLens = new SheetAndLensFields(model, seldom, groundFields, lensStore);
+        CollapsibleSection seldomSection = addSection(TEXTS.text("knife-form.print-lens-tip"), seldom);
+        model.subscribe(() -> seldomSection.setSummary(seldomSummary(model.job().settings())));
         addHeading(TEXTS.text("knife-form.what-the-photo-says"));
         addFullWidth(lengthsText);
         sideText.setName("side to look at");
@@ -249,6 +255,24 @@ public final class KnifeForm extends FormPanel {
                 unit.format(tenths(s.bladeLengthMm())),
                 tolerance,
                 unit.format(tenths(s.overallLengthMm())));
+    }
+
+    /** Says what of the print, the lens and the tip is not as usual. */
+    private String seldomSummary(TraceSettings settings) {
+        MeasureUnit unit = model.unit();
+        List<String> unusual = new ArrayList<>();
+        if (!settings.sheetScale().equals(PrintScale.TRUE)) {
+            unusual.add(TEXTS.text(
+                    "knife-form.bars",
+                    unit.format(settings.sheetScale().x() * ReferenceSheet.BAR_MM),
+                    unit.format(settings.sheetScale().y() * ReferenceSheet.BAR_MM)));
+        }
+        settings.phone().ifPresent(lens -> unusual.add(lens.name()));
+        settings.focal35mm().ifPresent(mm -> unusual.add(TEXTS.text("knife-form.lens", mm)));
+        if (settings.tipDropMm() != 0) {
+            unusual.add(TEXTS.text("knife-form.tip", unit.format(settings.tipDropMm())));
+        }
+        return unusual.isEmpty() ? TEXTS.text("knife-form.as-usual") : String.join("; ", unusual);
     }
 
     private static double tenths(double mm) {

@@ -81,6 +81,7 @@ class ChosenUnitTest extends MainWindowTestBase {
     void leavesWhatIsMeasuredOnAPrintInMillimetres() {
         open(OutlinedJobs.outlined());
         chooseInches();
+        frame.toggleButton("fold Print, lens and tip").click();
         frame.textBox("bar across the sheet").requireText("100 mm");
         frame.toggleButton("stage Paper").click();
         frame.textBox("width of the printed square").requireText("50 mm");
