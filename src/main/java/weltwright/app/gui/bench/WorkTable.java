@@ -45,7 +45,7 @@ final class WorkTable extends JTable {
     };
     private static final int[] WIDTHS = {34, 40, 390, 140, 150, 110};
     /** Wide enough for the longest word of each column but a few German ones, and for a size in mm and inches. */
-    private static final int[] LEAST_WIDTHS = {34, 40, 140, 130, 132, 70};
+    private static final int[] LEAST_WIDTHS = {34, 40, 140, 138, 132, 70};
 
     private static final int DONE = 0;
     private static final int NUMBER = 1;

@@ -41,7 +41,8 @@ import weltwright.app.gui.theme.ThemeColors;
 public final class PictureChoice<T> extends JList<ComboBoxItem<T>> {
     // In px at 96 dpi, chosen by eye.
     private static final int PADDING_PX = 6;
-    private static final int LABEL_LINES = 2;
+    private static final int LEAST_LABEL_LINES = 2;
+    private static final int MOST_LABEL_LINES = 3;
     private static final float CORNER_PX = 6;
     private static final int LEAST_CELL_PX = 40;
     private static final float SELECTED_PX = 2;
@@ -158,13 +159,52 @@ public final class PictureChoice<T> extends JList<ComboBoxItem<T>> {
 
     private int rowHeight() {
         return scaledPicturePx()
-                + LABEL_LINES * getFontMetrics(UIManager.getFont("small.font")).getHeight()
+                + labelLines() * getFontMetrics(UIManager.getFont("small.font")).getHeight()
                 + 2 * UIScale.scale(PADDING_PX);
     }
 
+    /** Returns how many lines the longest label takes. */
+    private int labelLines() {
+        FontMetrics metrics = getFontMetrics(UIManager.getFont("small.font"));
+        int width = cellWidth() - UIScale.scale(PADDING_PX);
+        int lines = choices.stream()
+                .mapToInt(choice -> lines(choice.label(), metrics, width).size())
+                .max()
+                .orElse(0);
+        return Math.max(LEAST_LABEL_LINES, lines);
+    }
+
+    private int cellWidth() {
+        int width = getWidth() > 0 ? getWidth() : preferredWidth();
+        return Math.max(UIScale.scale(LEAST_CELL_PX), width / columns);
+    }
+
+    private int preferredWidth() {
+        return columns * (scaledPicturePx() + UIScale.scale(PADDING_PX));
+    }
+
+    /** Breaks a label at its spaces; what does not fit into the last line is cut off with an ellipsis. */
+    private static List<String> lines(String label, FontMetrics metrics, int width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : label.split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (line.isEmpty() || metrics.stringWidth(longer) <= width) {
+                line = longer;
+            } else if (lines.size() + 1 < MOST_LABEL_LINES) {
+                lines.add(line);
+                line = word;
+            } else {
+                lines.add(line + "…");
+                return lines;
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
     private void fitCells() {
-        int width = getWidth() > 0 ? getWidth() : getPreferredSize().width;
-        setFixedCellWidth(Math.max(UIScale.scale(LEAST_CELL_PX), width / columns));
+        setFixedCellWidth(cellWidth());
         setFixedCellHeight(rowHeight());
     }
 
@@ -179,7 +219,7 @@ public final class PictureChoice<T> extends JList<ComboBoxItem<T>> {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(columns * (scaledPicturePx() + UIScale.scale(PADDING_PX)), rows() * rowHeight());
+        return new Dimension(preferredWidth(), rows() * rowHeight());
     }
 
     @Override
@@ -288,31 +328,10 @@ public final class PictureChoice<T> extends JList<ComboBoxItem<T>> {
             g.setColor(ThemeColors.text());
             FontMetrics metrics = g.getFontMetrics();
             double baseline = top + metrics.getAscent();
-            for (String line : lines(metrics)) {
+            for (String line : lines(getText(), metrics, getWidth() - UIScale.scale(PADDING_PX))) {
                 g.drawString(line, (float) ((getWidth() - metrics.stringWidth(line)) / 2.0), (float) baseline);
                 baseline += metrics.getHeight();
             }
-        }
-
-        /** Breaks the label at its spaces; what does not fit into the last line is cut off with an ellipsis. */
-        private List<String> lines(FontMetrics metrics) {
-            int width = getWidth() - UIScale.scale(PADDING_PX);
-            List<String> lines = new ArrayList<>();
-            String line = "";
-            for (String word : getText().split(" ", -1)) {
-                String longer = line.isEmpty() ? word : line + " " + word;
-                if (line.isEmpty() || metrics.stringWidth(longer) <= width) {
-                    line = longer;
-                } else if (lines.size() + 1 < LABEL_LINES) {
-                    lines.add(line);
-                    line = word;
-                } else {
-                    lines.add(line + "…");
-                    return lines;
-                }
-            }
-            lines.add(line);
-            return lines;
         }
     }
 }
