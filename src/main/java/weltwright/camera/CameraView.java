@@ -57,6 +57,16 @@ public record CameraView(PinholeCamera camera, Rotation rotation, Vector3 transl
         return new Point(up.x() / up.z(), up.y() / up.z());
     }
 
+    /**
+     * Returns the parallax per height above a plane, measured square to it: a point that lies h above a place of the
+     * plane is seen, for small h, as if it lay in the plane h times this vector nearer to the foot of the camera.
+     *
+     * @param at place of the plane, x and y in the ground frame
+     */
+    public Point parallax(Plane plane, Point at) {
+        return parallax(plane.pointAbove(at)).plus(plane.slope());
+    }
+
     /** Returns the scale of the picture at the ground's origin along x. */
     public double pxPerMm() {
         return pixel(Plane.GROUND.pointAbove(new Point(0, 0)))

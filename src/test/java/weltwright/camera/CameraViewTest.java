@@ -78,6 +78,22 @@ class CameraViewTest {
         assertThat(above.parallax(new Vector3(0, 70, 0)).y()).isCloseTo(-70 / distance, within(1e-12));
     }
 
+    /** Source: geometry. A point is put so far above a sloping plane along its normal, and seen from there. */
+    @Test
+    void parallaxOverASlopingPlaneIsThatOfItsNormal() {
+        CameraView above = new CameraView(
+                new PinholeCamera(2000, 1000, 1000, 0, 0), new Vector3(Math.PI, 0, 0), new Vector3(0, 0, 350));
+        Plane plane = new Plane(9, new Point(-0.07, 0.03));
+        Point at = new Point(60, -20);
+        Vector3 place = plane.pointAbove(at);
+        double height = 0.01;
+        Vector3 normal = new Vector3(0.07, -0.03, 1);
+        Vector3 higher = place.plus(normal.times(height / normal.norm()));
+        Point seen = above.intersection(above.pixel(higher), plane);
+        Point expected = at.minus(above.parallax(plane, at).times(height));
+        assertThat(seen.distance(expected)).isLessThan(0.02 * height);
+    }
+
     /** Source: OpenCV's {@code Rodrigues}. */
     @Test
     void turnsAsRodriguesSays() {

@@ -171,7 +171,7 @@ final class HandleFrontLine {
         float[] bgr = new float[3 * raster.columns() * raster.rows()];
         seen.get(0, 0, bgr);
         seen.release();
-        Point lean = axis.inverse().rotate(view.parallax(midPlane.pointAbove(axis.apply(new Point(nearX, 0)))));
+        Point lean = axis.inverse().rotate(view.parallax(midPlane, axis.apply(new Point(nearX, 0))));
         return new HandleFrontLine(sides, lean, thickness).find(raster, bgr, nearX);
     }
 

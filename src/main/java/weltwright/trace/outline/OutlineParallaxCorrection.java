@@ -128,7 +128,7 @@ public final class OutlineParallaxCorrection {
 
     /** Returns the lean of the line of sight to a point, in mm for each mm of height; both in the outline's frame. */
     public Point lean(Point p) {
-        return toGround.inverse().rotate(view.parallax(midPlane.pointAbove(toGround.apply(p))));
+        return toGround.inverse().rotate(view.parallax(midPlane, toGround.apply(p)));
     }
 
     /** Returns the thickness of the spine beside a point of the blade; 0 for a double-edged one, which has none. */

@@ -208,7 +208,7 @@ public final class SilhouetteBuilder {
 
     /** Returns the lean of the line of sight at a point of the axis frame, in that frame. */
     private Point lean(Plane midPlane, RigidMotion axis, Point at) {
-        return axis.inverse().rotate(view.parallax(midPlane.pointAbove(axis.apply(at))));
+        return axis.inverse().rotate(view.parallax(midPlane, axis.apply(at)));
     }
 
     private OutlineParallaxCorrection parallax(
