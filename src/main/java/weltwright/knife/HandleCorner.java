@@ -19,7 +19,7 @@ import weltwright.geometry.fit.SymmetricSystem;
  * <p>A step lower than {@link HandleFrontStep} finds is told from a kink by the likelihood of two parabolas that need
  * not meet.
  *
- * @param x in the outline's frame, in mm
+ * @param x in the mid-plane, in the outline's frame, in mm; in the photo the corner is off by {@link HandleEndLine.Rim}
  * @param sigmaMm its standard deviation
  * @param jump the low step there, if the side shows one
  */
@@ -47,12 +47,8 @@ record HandleCorner(double x, double sigmaMm, Optional<Jump> jump) {
 
     private static final double SEARCH_MM = 0.6;
 
-    /**
-     * The corner of a thick handle's outline may lie above or below the mid-plane, and so appear beside the place where
-     * the line meets the outline, by up to 0.7 of the bow. This is the standard deviation of a uniform distribution
-     * over that.
-     */
-    private static final double OFF_BY_BOW = 0.7 / Math.sqrt(3);
+    /** Standard deviation of a uniform distribution, in half its width. */
+    private static final double UNIFORM_SIGMA = 1 / Math.sqrt(3);
 
     /** Probability that the line is not the handle's end. Chosen by eye. */
     private static final double OUTLIER_PROBABILITY = 0.05;
@@ -69,7 +65,7 @@ record HandleCorner(double x, double sigmaMm, Optional<Jump> jump) {
     /**
      * A step between two parabolas.
      *
-     * @param x of the step
+     * @param x of the step, as it appears
      * @param handleMm distance of the handle's side from the axis there
      * @param bladeMm distance of the blade's side
      */
@@ -77,8 +73,14 @@ record HandleCorner(double x, double sigmaMm, Optional<Jump> jump) {
 
     /** @param above whether on the side of positive y */
     static HandleCorner find(OutlineSides sides, boolean above, HandleEndLine end) {
-        double line = end.at(above ? sides.upper(end.x()) : sides.lower(end.x()));
-        double search = SEARCH_MM + SEARCH_SIGMAS * end.sigmaMm();
+        // The outline turns from the handle's to the blade's between where the rim of the front and where the thin
+        // blade
+        // begins; the place is taken to be distributed uniformly.
+        double cornerMm = end.rim().cornerMm(above) / 2;
+        double cornerSigma = Math.hypot(end.rim().sigmaMm(), cornerMm * UNIFORM_SIGMA);
+        double line = end.at(above ? sides.upper(end.x()) : sides.lower(end.x())) + cornerMm;
+        double lineSigma = Math.hypot(end.sigmaMm(), cornerSigma);
+        double search = SEARCH_MM + SEARCH_SIGMAS * lineSigma;
         int n = (int) Math.round(2 * (search + PIECE_MM) / STEP_MM);
         int margin = (int) Math.round(PIECE_MM / STEP_MM);
         int rounded = (int) Math.round(ROUNDED_MM / STEP_MM);
@@ -98,7 +100,7 @@ record HandleCorner(double x, double sigmaMm, Optional<Jump> jump) {
         for (int k = 0; k < corner.length; k++) {
             corner[k] = Math.exp(-(residual[k] - least) / (2 * variance) * STEP_MM / CORRELATED_MM);
         }
-        corner = blurred(corner, OFF_BY_BOW * end.bowMm() / STEP_MM);
+        corner = blurred(corner, cornerSigma / STEP_MM);
         double sum = 0;
         double mean = 0;
         double square = 0;
@@ -116,14 +118,13 @@ record HandleCorner(double x, double sigmaMm, Optional<Jump> jump) {
         }
         mean /= sum;
         double sigma = Math.hypot(STEP_MM, Math.sqrt(Math.max(0, square / sum - mean * mean)));
-        double lineSigma = Math.hypot(end.sigmaMm(), OFF_BY_BOW * end.bowMm());
-        return new HandleCorner(line + mean, sigma, jump(y, margin, rounded, line, lineSigma));
+        return new HandleCorner(line + mean - cornerMm, sigma, jump(y, margin, rounded, line, lineSigma));
     }
 
     /**
      * Returns the step that explains a side better than a kink does; empty where none does.
      *
-     * @param lineX x of the handle's end line, in the middle of the values
+     * @param lineX where the step is expected by the handle's end, in the middle of the values
      */
     private static Optional<Jump> jump(double[] y, int margin, int rounded, double lineX, double lineSigma) {
         Pieces[] best = new Pieces[2];

@@ -2,6 +2,7 @@ package weltwright.knife;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -11,42 +12,29 @@ import weltwright.geometry.Polyline;
  * the handle's material ends. The user may change them.
  *
  * @param tip index of a point of the outline
- * @param heel index of the point where the edge begins
- * @param spineStart index of the point where the spine begins
  * @param butt index of the farthest point of the handle
  * @param edgeSide which side has the edge, and how certain that is
- * @param steps in the outline where the handle ends; possibly none
- * @param heelSigmaMm standard deviation of the heel's position along the knife
+ * @param heelStart where the edge begins
+ * @param spineStart where the spine begins
  * @param guard if one is found, as two indices
  */
 public record LandmarkProposal(
-        int tip,
-        int heel,
-        int spineStart,
-        int butt,
-        EdgeSideEstimate edgeSide,
-        List<HandleFrontStep> steps,
-        double heelSigmaMm,
-        Optional<GuardAt> guard) {
+        int tip, int butt, EdgeSideEstimate edgeSide, Start heelStart, Start spineStart, Optional<GuardAt> guard) {
 
     /**
      * A step is searched for within this distance of the estimated end of the handle, plus this many standard
-     * deviations and this share of the bow, as where a handle stands proud of the blade the rim of its front makes the
-     * step. Chosen by eye.
+     * deviations and the bow, as where a handle stands proud of the blade the rim of its front makes the step. Chosen
+     * by eye.
      */
     private static final double STEP_SEARCH_MM = 0.6;
 
     private static final double SEARCH_SIGMAS = 2;
-    private static final double SEARCH_BOW = 0.7;
-
-    /**
-     * Standard deviation of the middle of a step, as the outline passes from one level to the other within a few
-     * tenths. Chosen by eye.
-     */
-    private static final double STEP_SIGMA_MM = 0.15;
 
     /** A guard whose front lies within this of the handle's end leaves the end where it is. Chosen by eye. */
     private static final double GUARD_FROM_END_MM = 1.5;
+
+    /** Standard deviation of a guard's foot as an end of the handle. Chosen by eye. */
+    private static final double GUARD_SIGMA_MM = 0.3;
 
     /**
      * The two ends of a guard.
@@ -82,19 +70,18 @@ public record LandmarkProposal(
         HandleEndLine start = guard.map(g -> beforeGuard(g, end)).orElse(end);
         Start heel = Start.find(ring, sides, side.isUp(), start);
         Start spine = Start.find(ring, sides, !side.isUp(), start);
-        List<HandleFrontStep> steps =
-                Stream.of(heel.step(), spine.step()).flatMap(Optional::stream).toList();
         Optional<GuardAt> guardAt = guard.map(g -> new GuardAt(nearest(points, g.front()), nearest(points, g.back())));
-        return new LandmarkProposal(tip, heel.at(), spine.at(), butt, side, steps, heel.sigmaMm(), guardAt);
+        return new LandmarkProposal(tip, butt, side, heel, spine, guardAt);
     }
 
     /**
-     * Returns the front of a guard that lies farther to the tip than the end of the handle's colours, as one of steel
-     * does.
+     * Returns the front of a guard that lies farther to the tip than the end of the handle's colours and its rim, as
+     * one of steel does.
      */
     private static HandleEndLine beforeGuard(Guard guard, HandleEndLine end) {
-        return guard.frontMm() > end.x() + GUARD_FROM_END_MM
-                ? new HandleEndLine(guard.frontMm(), 0, end.slopeSigma(), end.bowMm(), STEP_SIGMA_MM)
+        double bowMm = end.rim().bowMm();
+        return guard.frontMm() > end.x() + bowMm + GUARD_FROM_END_MM
+                ? new HandleEndLine(guard.frontMm(), 0, end.slopeSigma(), GUARD_SIGMA_MM + bowMm, end.rim())
                 : end;
     }
 
@@ -106,9 +93,22 @@ public record LandmarkProposal(
         return nearest;
     }
 
-    /** Returns this with other steps. */
-    public LandmarkProposal withSteps(List<HandleFrontStep> others) {
-        return new LandmarkProposal(tip, heel, spineStart, butt, edgeSide, others, heelSigmaMm, guard);
+    /** Returns the index of the outline's point where the edge begins. */
+    public int heel() {
+        return heelStart.at();
+    }
+
+    /** Returns the steps in the outline where the handle ends: of the heel's side, then of the spine's. */
+    public List<HandleFrontStep> steps() {
+        return Stream.of(heelStart.step(), spineStart.step())
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Returns this with each step changed, or left out where empty is returned for it. */
+    public LandmarkProposal withSteps(Function<HandleFrontStep, Optional<HandleFrontStep>> change) {
+        return new LandmarkProposal(
+                tip, butt, edgeSide, heelStart.withStep(change), spineStart.withStep(change), guard);
     }
 
     /** Returns whether the spine is at positive y. */
@@ -124,19 +124,31 @@ public record LandmarkProposal(
     /**
      * The beginning of the blade on one side.
      *
-     * @param at index of a point of the outline
+     * @param x of it in the mid-plane, by the handle's end and corners of the outline
+     * @param sigmaMm standard deviation of x
+     * @param level index of the outline's point nearest to it
      * @param step of the outline there, if there is one
      */
-    private record Start(int at, Optional<HandleFrontStep> step, double sigmaMm) {
+    public record Start(double x, double sigmaMm, int level, Optional<HandleFrontStep> step) {
         static Start find(Polyline ring, OutlineSides sides, boolean above, HandleEndLine end) {
             HandleCorner corner = HandleCorner.find(sides, above, end);
-            double search = STEP_SEARCH_MM + SEARCH_SIGMAS * corner.sigmaMm() + SEARCH_BOW * end.bowMm();
-            return HandleFrontStep.find(ring, sides, above, corner.x(), search, end.bowMm())
+            double search = STEP_SEARCH_MM
+                    + SEARCH_SIGMAS * corner.sigmaMm()
+                    + end.rim().bowMm();
+            Optional<HandleFrontStep> step = HandleFrontStep.find(
+                            ring, sides, above, corner.x(), search, end.rim().bowMm())
                     .or(() -> corner.jump()
-                            .map(jump -> HandleFrontStep.at(ring, above, jump.x(), jump.handleMm(), jump.bladeMm())))
-                    .map(step -> new Start(step.onBlade(), Optional.of(step), STEP_SIGMA_MM))
-                    .orElseGet(
-                            () -> new Start(level(ring, sides, above, corner.x()), Optional.empty(), corner.sigmaMm()));
+                            .map(jump -> HandleFrontStep.at(ring, above, jump.x(), jump.handleMm(), jump.bladeMm())));
+            return new Start(corner.x(), corner.sigmaMm(), level(ring, sides, above, corner.x()), step);
+        }
+
+        /** Returns the index of the outline's point at which the blade begins. */
+        public int at() {
+            return step.map(HandleFrontStep::onBlade).orElse(level);
+        }
+
+        private Start withStep(Function<HandleFrontStep, Optional<HandleFrontStep>> change) {
+            return new Start(x, sigmaMm, level, step.flatMap(change));
         }
 
         /** Returns the index of the point of one side that is nearest to x along the axis. */

@@ -12,6 +12,7 @@ import weltwright.knife.Guard;
 import weltwright.knife.Silhouette;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.outline.OutlineParallaxCorrection;
+import weltwright.trace.outline.ThicknessParallax;
 import weltwright.trace.outline.UncertainStretch;
 import weltwright.trace.quality.LandmarkUncertainty;
 import weltwright.trace.report.ErrorBudget;
@@ -68,7 +69,8 @@ public record Trace(
                 knife.landmarks().heel().x(),
                 knife.landmarks().tip().x(),
                 along.points().stream().mapToDouble(Point::x).min().orElseThrow(),
-                knife.spineOnLeft() ? landmarkError.edgeSure() : 1 - landmarkError.edgeSure());
+                knife.spineOnLeft() ? landmarkError.edgeSure() : 1 - landmarkError.edgeSure(),
+                ThicknessParallax.FRONT_PART);
     }
 
     /** Returns the trace with another guard, or with none. */

@@ -39,17 +39,19 @@ class HandleCornerTest {
     }
 
     /**
-     * A handle 24 mm thick, seen 10 degrees aslant, shows the corner of its outline by up to 12 mm · tan 10° · 0.7 =
-     * 1.5 mm off the mid-plane's place. A line that is sure to 0.3 mm is not drawn far to a corner that is off by as
-     * much as 0.7.
+     * A handle that ends 0.8 mm farther to the tip than its mid-plane does, and a thin blade that begins there, show a
+     * corner between the two. A line that is sure to 0.3 mm is not drawn to it as if it lay in the mid-plane.
      */
     @Test
-    void doesNotTakeWhatAThickHandleHidesForTheLinesError() {
+    void allowsForWhereTheRimOfAThickHandleEnds() {
         OutlineSides sides = sides(x -> -12 - Math.tan(Math.toRadians(30)) * Math.abs(x - CORNER_X), 0.03);
-        double bowMm = 12 * Math.tan(Math.toRadians(10));
-        HandleCorner corner = HandleCorner.find(sides, false, new HandleEndLine(CORNER_X + 0.7, 0, 0.01, bowMm, 0.3));
-        assertThat(corner.x()).isCloseTo(CORNER_X + 0.7, within(0.2));
-        assertThat(corner.sigmaMm()).isLessThan(0.4);
+        HandleEndLine.Rim rim = new HandleEndLine.Rim(0.9, 0.1, 2, -0.8, 0.8, 0.1);
+        HandleCorner corner = HandleCorner.find(sides, false, new HandleEndLine(CORNER_X - 0.4, 0, 0.01, 0.3, rim));
+        assertThat(corner.x()).isCloseTo(CORNER_X - 0.4, within(0.1));
+        assertThat(corner.sigmaMm()).isBetween(0.15, 0.3);
+        assertThat(HandleCorner.find(sides, false, end(CORNER_X - 0.4, 0, 0.3)).x())
+                .as("of a thin handle")
+                .isCloseTo(CORNER_X, within(0.2));
     }
 
     /** A step of half a millimetre between curved sides is found, on either hand; a kink of 17 degrees is none. */
@@ -70,7 +72,7 @@ class HandleCornerTest {
     }
 
     private static HandleEndLine end(double x, double slope, double sigma) {
-        return new HandleEndLine(x, slope, 0.01, 0, sigma);
+        return new HandleEndLine(x, slope, 0.01, sigma, HandleEndLine.Rim.NONE);
     }
 
     private static OutlineSides sides(DoubleUnaryOperator lower, double noise) {

@@ -36,7 +36,8 @@ class LandmarkProposalTest {
     @ValueSource(strings = {"clip-sheet-a4", "hunter-sheet-letter", "recurve-sheet-a4", "skinner-sheet-a4"})
     void findsTheHeelAtTheStep(String scene) throws IOException {
         Polyline ring = ring(scene, 1);
-        LandmarkProposal proposal = LandmarkProposal.of(ring, ring, new HandleEndLine(0.5, 0, 0.1, 0, 0.5));
+        LandmarkProposal proposal =
+                LandmarkProposal.of(ring, ring, new HandleEndLine(0.5, 0, 0.1, 0.5, HandleEndLine.Rim.NONE));
         Point heel = ring.points().get(proposal.heel());
         assertThat(heel.x()).isCloseTo(0, within(0.5));
         assertThat(heel.y()).isNegative();
@@ -52,7 +53,7 @@ class LandmarkProposalTest {
 
     private static LandmarkProposal proposed(String scene, double up) throws IOException {
         Polyline ring = ring(scene, up);
-        return LandmarkProposal.of(ring, ring, new HandleEndLine(0, 0, 0.1, 0, 0.5));
+        return LandmarkProposal.of(ring, ring, new HandleEndLine(0, 0, 0.1, 0.5, HandleEndLine.Rim.NONE));
     }
 
     private static Polyline ring(String scene, double up) throws IOException {

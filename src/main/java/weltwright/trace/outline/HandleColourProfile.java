@@ -31,16 +31,19 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double separation)
     /**
      * Computes the map near an approximate end of the handle.
      *
-     * @param x approximate end of the handle
+     * @param handleX approximate end of the handle's colours
+     * @param bladeX approximate beginning of the blade's, beyond a face of the front that is visible
      * @param bgr the rectified photo on the raster: blue, green, red of each pixel
      * @param sides of the knife's outline
      */
-    static HandleColourProfile near(double x, PlaneRaster raster, float[] bgr, OutlineSides sides) {
+    static HandleColourProfile near(
+            double handleX, double bladeX, PlaneRaster raster, float[] bgr, OutlineSides sides) {
         double[] handle = new double[ColourStatistics.SIZE];
         double[] blade = new double[ColourStatistics.SIZE];
         for (int c = 0; c < raster.columns(); c++) {
             double u = raster.pointAt(c, 0).x();
-            if (Math.abs(u - x) < SKIPPED_MM || Math.abs(u - x) > SAMPLED_MM) {
+            boolean isHandle = u > handleX - SAMPLED_MM && u < handleX - SKIPPED_MM;
+            if (!isHandle && !(u > bladeX + SKIPPED_MM && u < bladeX + SAMPLED_MM)) {
                 continue;
             }
             double margin = MARGIN * sides.width(u);
@@ -49,7 +52,7 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double separation)
             int to = (int) Math.floor(
                     raster.pixel(new Point(0, sides.lower(u) + margin)).y());
             for (int r = Math.max(0, from); r <= Math.min(raster.rows() - 1, to); r++) {
-                ColourStatistics.add(u < x ? handle : blade, 0, bgr, 3 * (r * raster.columns() + c));
+                ColourStatistics.add(isHandle ? handle : blade, 0, bgr, 3 * (r * raster.columns() + c));
             }
         }
         float[] share = new float[raster.columns() * raster.rows()];
@@ -97,12 +100,13 @@ record HandleColourProfile(PlaneRaster raster, float[] share, double separation)
      *
      * @param nearMm greatest offset to either side
      * @param least share that is considered
+     * @param sign −1 for the greatest change the other way, else 1
      */
-    double steepest(Point place, double nearMm, double least) {
+    double steepest(Point place, double nearMm, double least, int sign) {
         double most = least;
         double at = Double.NaN;
         for (double off = -nearMm; off <= nearMm; off += raster.mmPerPx() / 2) {
-            double share = at(place.plus(new Point(off, 0)));
+            double share = sign * at(place.plus(new Point(off, 0)));
             if (share > most) {
                 most = share;
                 at = off;

@@ -1,9 +1,9 @@
 package weltwright.trace.outline;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Size;
@@ -29,17 +29,18 @@ import weltwright.knife.OutlineSides;
  * <ol>
  *   <li>compute the share of the step from the handle's colour to the blade's at each pixel
  *       ({@link HandleColourProfile});
- *   <li>search the line of greatest mean share over position, slope and bow; shares are limited to 1 so that a glint
- *       does not dominate;
+ *   <li>search the line of greatest mean share over position, slope and thickness; shares are limited to 1 so that a
+ *       glint does not dominate;
  *   <li>repeat both, with the colours sampled beside that line;
  *   <li>fit the line by weighted least squares to the greatest share of each row near it.
  * </ol>
  *
- * <p>A thick front in an oblique view is bowed: the edge of its section at height z above the mid-plane appears
- * displaced by z times the lean of the line of sight, most in the middle of the knife and not at all at the outline.
- * Where the face of the front turns away from the camera, the edge of the section hides the face's foot. Where the face
- * is visible, edge, face and the shadow at its foot all show, and the bow cannot be predicted; the ends of the line are
- * not affected.
+ * <p>A thick front in an oblique view shows the rim of its section: the point of the superellipse at height z above the
+ * mid-plane appears displaced by z times the lean of the line of sight, along the knife as well as across. Where the
+ * face of the front turns away from the camera, that rim hides the rest, and the handle's colours end at it. Where the
+ * face is visible, they end at the rim or at the face's foot on the blade, as the face is lit; both are searched for as
+ * one figure whose parts are held together by the geometry. Unknown are the front's place, its slope and its thickness,
+ * for which the handle's is a prior.
  */
 final class HandleFrontLine {
     /** Resolution of the rectified photo, about that of the photo or finer; chosen by eye. */
@@ -57,6 +58,9 @@ final class HandleFrontLine {
     /** Distance of rows, as a part of half the width; chosen by eye. */
     private static final double ROW = 0.02;
 
+    /** Number of rows. */
+    private static final double ROWS = 2 * (1 - MARGIN) / ROW;
+
     /** Greatest slope of a front: common practice is to file them square. */
     private static final double MOST_SLOPE = Math.tan(Math.toRadians(8));
 
@@ -66,14 +70,26 @@ final class HandleFrontLine {
     /** Distance of the positions tried, for the same reason. */
     private static final double POSITION_MM = 0.2;
 
-    /** Exponent of the front's superelliptic section, between an ellipse and a rounded slab. Common practice. */
-    private static final double SECTION_EXPONENT = 2.5;
-
     /** Thicknesses of the front that are tried, as parts of the handle's. Common practice. */
-    private static final double[] BOWS = {0.4, 0.6, 0.8, 1};
+    private static final double[] THICKNESSES = {0.7, 0.75, 0.8, 0.85, 0.9, 0.95, 1, 1.05};
 
-    /** Bows tried where the face is visible: its upper edge lies behind the foot, its shadow before it; by eye. */
-    private static final double[] FACE_BOWS = {-0.8, -0.4, 0, 0.4};
+    /** Standard deviation of a front's thickness, as a part of the handle's: few thin it much. Common practice. */
+    private static final double THICKNESS_SIGMA = 0.1;
+
+    /** Distance behind the front at which the width of its section is measured; chosen by eye. */
+    private static final double BEHIND_MM = 1;
+
+    /** Distance before the front within which the outline must be wide enough for a row; chosen by eye. */
+    private static final double BEFORE_MM = 1.5;
+
+    /**
+     * Mean half thickness of a blade over its width, as a part of that of its spine: it is ground over half of the
+     * width. Common practice.
+     */
+    private static final double FOOT_PART = 0.75;
+
+    /** Mean bow of a rim over its width, as a part of the greatest: that of an exponent of 2.6. */
+    private static final double RIM_PART = 0.85;
 
     /** Iterations of the least squares fit; it converges in fewer. Chosen by eye. */
     private static final int ROUNDS = 8;
@@ -93,7 +109,7 @@ final class HandleFrontLine {
     /** Number of neighbouring rows whose errors are correlated by the blur; chosen by eye. */
     private static final double CORRELATED_ROWS = 3;
 
-    /** Least mean share of a line: twice the tenth that a colour changing evenly over the sampled length has. */
+    /** Least mean share of a rim or a foot: twice the tenth that a colour changing evenly over the sample has. */
     private static final double LEAST_SHARE = 0.2;
 
     /** Mean share of the best of hundreds of lines across noise, in standard deviations (normal order statistics). */
@@ -105,24 +121,16 @@ final class HandleFrontLine {
     /** Standard deviation of its slope. Common practice. */
     private static final double FRONT_SLOPE = Math.toRadians(0.3);
 
-    /** Additional standard deviation of the slope of a visible face, by shade and shadow; chosen by eye. */
-    private static final double FACE_SLOPE = Math.toRadians(0.5);
-
-    /** Part of the greatest bow that cannot be separated from the position, the section being unknown; by eye. */
-    private static final double BOW_SIGMA = 0.07;
-
     /** Standard deviation of the approximate end, used where no line is found; chosen by eye. */
     static final double ROUGH_SIGMA_MM = 1.5;
 
     /** Standard deviation of the slope where no line is found; chosen by eye. */
     private static final double ROUGH_SLOPE = Math.toRadians(30);
 
-    private static final List<Row> ROWS = Row.all();
-
     private final OutlineSides sides;
     private final Point lean;
-    private final double halfMm;
-    private final double bladeMm;
+    private final ThicknessParallax thickness;
+    private final double footMm;
 
     /**
      * Prepares the search.
@@ -133,18 +141,19 @@ final class HandleFrontLine {
     HandleFrontLine(OutlineSides sides, Point lean, ThicknessParallax thickness) {
         this.sides = sides;
         this.lean = lean;
-        this.halfMm = thickness.handleThicknessMm() / 2;
-        this.bladeMm = thickness.spineThicknessMm() / 2;
+        this.thickness = thickness;
+        this.footMm = FOOT_PART * thickness.spineThicknessMm() / 2;
     }
 
     /**
-     * A line across the knife.
+     * The front of a handle.
      *
-     * @param x at y = 0
+     * @param x at y = 0, in the mid-plane
      * @param slope dx/dy
-     * @param bowMm how far its middle lies before its ends
+     * @param part of the handle's thickness that is the front's
+     * @param exponent of its section
      */
-    private record Line(double x, double slope, double bowMm) {}
+    private record Line(double x, double slope, double part, double exponent) {}
 
     /**
      * Finds the end of the handle towards the blade.
@@ -189,12 +198,21 @@ final class HandleFrontLine {
 
     /** @param bgr the rectified and blurred photo: blue, green, red of each pixel */
     HandleEndLine find(PlaneRaster raster, float[] bgr, double nearX) {
-        HandleColourProfile rough = HandleColourProfile.near(nearX, raster, bgr, sides);
-        double roughX = bestLine(rough, nearX, SEARCH_MM).x();
-        HandleColourProfile steps = HandleColourProfile.near(roughX, raster, bgr, sides);
-        double bowMm = halfMm * Math.abs(lean.x());
+        double bowMm = ThicknessParallax.FRONT_PART * thickness.handleThicknessMm() / 2 * Math.abs(lean.x());
+        // Behind a rim that hides the blade, the handle's colours end farther to the tip than the handle.
+        double seenMm = isFaceVisible() ? 0 : RIM_PART * bowMm;
+        double faceMm = isFaceVisible() ? RIM_PART * bowMm : 0;
+        HandleColourProfile rough = HandleColourProfile.near(nearX - faceMm, nearX, raster, bgr, sides);
+        double roughX = bestLine(rough, nearX - seenMm, SEARCH_MM).x();
+        HandleColourProfile steps =
+                HandleColourProfile.near(roughX + seenMm - faceMm, roughX + seenMm, raster, bgr, sides);
         return refine(steps, bestLine(steps, roughX, SEARCH_MM / 2))
-                .orElseGet(() -> new HandleEndLine(nearX, 0, ROUGH_SLOPE, bowMm, ROUGH_SIGMA_MM + bowMm));
+                .orElseGet(() -> new HandleEndLine(
+                        nearX - seenMm,
+                        0,
+                        ROUGH_SLOPE,
+                        ROUGH_SIGMA_MM + bowMm / 2,
+                        new HandleEndLine.Rim(ThicknessParallax.FRONT_PART, THICKNESS_SIGMA, bowMm, 0, 0, bowMm)));
     }
 
     /** @param share mean share of the step on the line */
@@ -205,19 +223,20 @@ final class HandleFrontLine {
     }
 
     private Line bestLine(HandleColourProfile steps, double nearX, double searchMm) {
-        return Arrays.stream(isFaceVisible() ? FACE_BOWS : BOWS)
+        return Arrays.stream(THICKNESSES)
                 .parallel()
-                .mapToObj(bow -> bestLine(steps, nearX, searchMm, bow * halfMm * Math.abs(lean.x())))
+                .mapToObj(part -> bestLine(steps, nearX, searchMm, part))
                 .reduce(Candidate::orBetter)
                 .orElseThrow()
                 .line();
     }
 
-    private Candidate bestLine(HandleColourProfile steps, double nearX, double searchMm, double bowMm) {
-        Candidate best = new Candidate(new Line(nearX, 0, 0), Double.NEGATIVE_INFINITY);
+    private Candidate bestLine(HandleColourProfile steps, double nearX, double searchMm, double part) {
+        double exponent = thickness.handleSection().exponent();
+        Candidate best = new Candidate(new Line(nearX, 0, part, exponent), Double.NEGATIVE_INFINITY);
         for (int k = -SLOPES; k <= SLOPES; k++) {
             for (double x = nearX - searchMm; x <= nearX + searchMm; x += POSITION_MM) {
-                Line line = new Line(x, MOST_SLOPE * k / SLOPES, bowMm);
+                Line line = new Line(x, MOST_SLOPE * k / SLOPES, part, exponent);
                 best = best.orBetter(new Candidate(line, share(steps, line)));
             }
         }
@@ -228,77 +247,107 @@ final class HandleFrontLine {
         return lean.x() >= 0;
     }
 
-    /** Returns the mean share of the step over the rows of a line, each limited to ±1. */
+    /**
+     * Returns the mean share of the step over the rows of a line, each limited to ±1. Of a visible face rim and foot
+     * count, whichever way the colours change there.
+     */
     private double share(HandleColourProfile steps, Line line) {
-        double sum = 0;
-        double middle = sides.middle(line.x());
-        double half = sides.width(line.x()) / 2;
-        for (Row row : ROWS) {
-            sum += Math.max(-1, Math.min(1, steps.at(place(line, middle, half, row))));
+        double rim = 0;
+        double foot = 0;
+        for (Place place : places(line)) {
+            double share = Math.max(-1, Math.min(1, steps.at(place.at())));
+            rim += place.isRim() ? share : 0;
+            foot += place.isRim() ? 0 : share;
         }
-        return sum / ROWS.size();
-    }
-
-    /** Returns where a line appears in a row. */
-    private Point place(Line line, double middle, double half, Row row) {
-        double y = middle + row.part() * half;
-        double bow = line.bowMm() * row.height();
-        // Visible is the edge of the section or, where the face is visible, its foot on the blade's flat.
-        double z = isFaceVisible() ? bladeMm : -bow / lean.x();
-        double foot = isFaceVisible() ? -bladeMm * lean.x() : 0;
-        return new Point(line.x() + line.slope() * y + bow + foot, y - z * lean.y());
+        return (isFaceVisible() ? Math.abs(rim) + Math.abs(foot) : rim) / ROWS;
     }
 
     /**
-     * A row along the knife.
+     * A place at which a front appears.
      *
-     * @param part distance from the middle in half widths, from −1 to 1
-     * @param height of the front's section there, as a part of its greatest
+     * @param acrossMm distance from the handle's middle
+     * @param perThickness displacement along the knife for a front as thick as the handle; 0 at the foot
      */
-    private record Row(double part, double height) {
-        static Row at(double part) {
-            return new Row(part, Math.pow(1 - Math.pow(Math.abs(part), SECTION_EXPONENT), 1 / SECTION_EXPONENT));
+    private record Place(Point at, double acrossMm, double perThickness) {
+        boolean isRim() {
+            return perThickness != 0;
         }
+    }
 
-        static List<Row> all() {
-            return DoubleStream.iterate(MARGIN - 1, part -> part <= 1 - MARGIN, part -> part + ROW)
-                    .mapToObj(Row::at)
-                    .toList();
+    /** Returns where a front appears: its rim and, where its face is visible, its foot on the blade's flat. */
+    private List<Place> places(Line line) {
+        double seenX = line.x() - BEHIND_MM;
+        double middle = sides.middle(seenX);
+        double halfMm = thickness.frontHalfMm(sides.width(seenX) / 2, lean, line.part());
+        double n = line.exponent();
+        List<Place> places = new ArrayList<>();
+        for (double part = MARGIN - 1; part <= 1 - MARGIN; part += ROW) {
+            double across = part * halfMm;
+            double most = thickness.handleThicknessMm() / 2 * Math.pow(1 - Math.pow(Math.abs(part), n), 1 / n);
+            double z = line.part() * most;
+            // A rim nearer to the foot than steps are told apart is left to the foot.
+            if (!isFaceVisible() || (z - footMm) * lean.x() > 2 * NEAR_MM) {
+                add(places, line, middle, across, z, -most * lean.x());
+            }
+            if (isFaceVisible()) {
+                add(places, line, middle, across, footMm, 0);
+            }
+        }
+        return places;
+    }
+
+    private void add(List<Place> to, Line line, double middle, double across, double z, double perThickness) {
+        double y = middle + across;
+        Point at = new Point(line.x() + line.slope() * y - z * lean.x(), y - z * lean.y());
+        double before = at.x() + BEFORE_MM;
+        if (at.y() < sides.upper(before) && at.y() > sides.lower(before)) {
+            to.add(new Place(at, across, perThickness));
         }
     }
 
     /** Fits the line; empty where too few rows show a step, or its mean share is within chance. */
     private Optional<HandleEndLine> refine(HandleColourProfile steps, Line line) {
-        double middle = sides.middle(line.x());
-        double half = sides.width(line.x()) / 2;
-        Optional<Fit> fit = fit(steps, line, middle, half);
-        for (int round = 1; round < ROUNDS; round++) {
-            fit = fit.flatMap(last -> fit(steps, last.line(), middle, half));
-        }
-        double chance = CHANCE_SIGMAS * Math.sqrt(2 * CORRELATED_ROWS / ROWS.size()) / steps.separation();
-        return fit.filter(last -> share(steps, last.line()) >= Math.max(LEAST_SHARE, chance))
-                .map(last -> end(last, half));
+        double chance = CHANCE_SIGMAS * Math.sqrt(2 * CORRELATED_ROWS / ROWS) / steps.separation();
+        double least = (isFaceVisible() ? 2 : 1) * Math.max(LEAST_SHARE, chance);
+        double spread = thickness.handleSection().spread();
+        Optional<Fit> round = refined(steps, line, Math.max(2, line.exponent() - spread));
+        Optional<Fit> square = refined(steps, line, line.exponent() + spread);
+        return refined(steps, line, line.exponent())
+                .filter(last -> share(steps, last.line()) >= least)
+                .map(fit ->
+                        end(fit, round.orElse(fit).line(), square.orElse(fit).line()));
     }
 
-    /** A fitted line with the standard deviations of its position and slope. */
-    private record Fit(Line line, double sigmaMm, double slopeSigma) {}
+    private Optional<Fit> refined(HandleColourProfile steps, Line line, double exponent) {
+        Optional<Fit> fit = fit(steps, new Line(line.x(), line.slope(), line.part(), exponent));
+        for (int k = 1; k < ROUNDS; k++) {
+            fit = fit.flatMap(last -> fit(steps, last.line()));
+        }
+        return fit;
+    }
 
-    private Optional<Fit> fit(HandleColourProfile steps, Line line, double middle, double half) {
-        // A weak prior, as of one row with weight 1, keeps the system regular.
-        double[][] normal = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+    /** A fitted line with the standard deviations of its position at the outline, its slope and thickness. */
+    private record Fit(Line line, double sigmaMm, double slopeSigma, double partSigma) {}
+
+    private Optional<Fit> fit(HandleColourProfile steps, Line line) {
+        double middle = sides.middle(line.x() - BEHIND_MM);
+        double half = sides.width(line.x() - BEHIND_MM) / 2;
+        double[][] normal = new double[3][3];
         double[] right = new double[3];
         double squares = 0;
         double weights = 0;
         int rows = 0;
-        for (Row across : ROWS) {
-            Point place = place(line, middle, half, across);
-            double off = steps.steepest(place, NEAR_MM, LEAST_STEP);
+        int rimSign = isFaceVisible() ? sign(steps, line, true) : 1;
+        int footSign = sign(steps, line, false);
+        for (Place place : places(line)) {
+            int sign = place.isRim() ? rimSign : footSign;
+            double off = steps.steepest(place.at(), NEAR_MM, LEAST_STEP, sign);
             if (Double.isNaN(off)) {
                 continue;
             }
-            double weight =
-                    Math.min(1, steps.at(place.plus(new Point(off, 0)))) / (1 + off * off / (OUTLIER_MM * OUTLIER_MM));
-            double[] row = {1, across.part() * half, across.height()};
+            double weight = Math.min(1, sign * steps.at(place.at().plus(new Point(off, 0))))
+                    / (1 + off * off / (OUTLIER_MM * OUTLIER_MM));
+            double[] row = {1, place.acrossMm(), place.perThickness()};
             for (int i = 0; i < 3; i++) {
                 for (int j = 0; j < 3; j++) {
                     normal[i][j] += weight * row[i] * row[j];
@@ -312,27 +361,68 @@ final class HandleFrontLine {
         if (rows < LEAST_ROWS) {
             return Optional.empty();
         }
+        // Rows are independent measurements of about this variance; the priors count in the same unit.
+        double variance = CORRELATED_ROWS * (squares / weights + FRONT_SIGMA_MM * FRONT_SIGMA_MM);
+        double prior = variance / (THICKNESS_SIGMA * THICKNESS_SIGMA);
+        normal[0][0] += 1;
+        normal[1][1] += 1;
+        normal[2][2] += prior;
+        right[2] += prior * (ThicknessParallax.FRONT_PART - line.part());
         SymmetricSystem system = new SymmetricSystem(normal);
         double[] by = system.solve(right);
         double[][] inverse = system.inverse();
-        double scatter = Math.sqrt(CORRELATED_ROWS * squares / weights);
+        double atOutline = inverse[0][0] + half * half * inverse[1][1];
         return Optional.of(new Fit(
-                new Line(line.x() + by[0] - by[1] * middle, line.slope() + by[1], line.bowMm() + by[2]),
-                scatter * Math.sqrt(inverse[0][0]),
-                scatter * Math.sqrt(inverse[1][1])));
+                new Line(line.x() + by[0] - by[1] * middle, line.slope() + by[1], line.part() + by[2], line.exponent()),
+                Math.sqrt(variance * atOutline),
+                Math.sqrt(variance * inverse[1][1]),
+                Math.sqrt(variance * inverse[2][2])));
     }
 
-    private HandleEndLine end(Fit fit, double half) {
-        double bowMm = halfMm * Math.abs(lean.x());
-        // A visible face is shaded unevenly, and its foot on a ground blade lies lower at the edge than at the spine.
-        double foot = isFaceVisible() ? bladeMm / 2 * lean.x() : 0;
-        double uneven = isFaceVisible() ? FACE_SLOPE : 0;
+    /**
+     * Returns the result of a fit.
+     *
+     * @param round the line fitted with the roundest section that may be
+     * @param square the line fitted with the squarest
+     */
+    private HandleEndLine end(Fit fit, Line round, Line square) {
+        Line line = fit.line();
+        double seenX = line.x() - BEHIND_MM;
+        double half = sides.width(seenX) / 2;
+        // The foot of a visible face on a ground blade lies lower at the edge than at the spine.
+        double foot = isFaceVisible() ? footMm / 2 * lean.x() : 0;
+        ThicknessParallax.Shift upper = thickness.frontCorner(half, lean, line.part(), 1);
+        ThicknessParallax.Shift lower = thickness.frontCorner(half, lean, line.part(), -1);
         return new HandleEndLine(
-                fit.line().x(),
-                fit.line().slope(),
-                hypot(FRONT_SLOPE, fit.slopeSigma(), foot / half, uneven),
-                bowMm,
-                hypot(FRONT_SIGMA_MM, fit.sigmaMm(), foot, BOW_SIGMA * bowMm));
+                line.x(),
+                line.slope(),
+                hypot(FRONT_SLOPE, fit.slopeSigma(), foot / half),
+                hypot(
+                        FRONT_SIGMA_MM,
+                        fit.sigmaMm(),
+                        foot,
+                        ThicknessParallax.UNIFORM_SIGMA * (at(square, seenX) - at(round, seenX)) / 2),
+                new HandleEndLine.Rim(
+                        line.part(),
+                        hypot(fit.partSigma(), ThicknessParallax.UNIFORM_SIGMA * (square.part() - round.part()) / 2),
+                        line.part() * thickness.handleThicknessMm() / 2 * Math.abs(lean.x()),
+                        upper.outMm(),
+                        lower.outMm(),
+                        Math.max(upper.outSigmaMm(), lower.outSigmaMm())));
+    }
+
+    /** Returns 1 where the colours change at the rim, or at the foot, as from handle to blade; −1 where otherwise. */
+    private int sign(HandleColourProfile steps, Line line, boolean rim) {
+        double sum = places(line).stream()
+                .filter(place -> place.isRim() == rim)
+                .mapToDouble(place -> steps.at(place.at()))
+                .sum();
+        return sum < 0 ? -1 : 1;
+    }
+
+    /** Returns x of a line in the handle's middle. */
+    private double at(Line line, double seenX) {
+        return line.x() + line.slope() * sides.middle(seenX);
     }
 
     private static double hypot(double... parts) {

@@ -37,6 +37,7 @@ public final class OutlineParallaxCorrection {
     private final double tipX;
     private final double buttX;
     private final double spineOnLeft;
+    private final double frontPart;
     private final DoubleUnaryOperator handleThickness;
     private final DoubleUnaryOperator bladeThickness;
 
@@ -49,6 +50,7 @@ public final class OutlineParallaxCorrection {
      * @param tipX x of the tip
      * @param buttX x of the butt
      * @param spineOnLeft probability that the spine is at positive y; the correction is the mean over both cases
+     * @param frontPart thickness of the handle's front as a part of its greatest
      */
     public OutlineParallaxCorrection(
             ThicknessParallax thickness,
@@ -59,7 +61,8 @@ public final class OutlineParallaxCorrection {
             double heelX,
             double tipX,
             double buttX,
-            double spineOnLeft) {
+            double spineOnLeft,
+            double frontPart) {
         this.thickness = thickness;
         this.view = view;
         this.midPlane = midPlane;
@@ -69,6 +72,7 @@ public final class OutlineParallaxCorrection {
         this.tipX = tipX;
         this.buttX = buttX;
         this.spineOnLeft = spineOnLeft;
+        this.frontPart = frontPart;
         handleThickness = thickness.profile().ofHandle(tipX - heelX, tipX - buttX, thickness.handleThicknessMm());
         bladeThickness = thickness
                 .profile()
@@ -228,6 +232,6 @@ public final class OutlineParallaxCorrection {
 
     private double faceMm(Point p, Point lean) {
         double handleX = heelX - BEHIND_MM;
-        return thickness.frontMm(p.y() - sides.middle(handleX), sides.width(handleX) / 2, lean);
+        return thickness.frontMm(p.y() - sides.middle(handleX), sides.width(handleX) / 2, lean, frontPart);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -21,6 +22,7 @@ import weltwright.image.DecodedPhoto;
 import weltwright.knife.EdgeSideEstimate;
 import weltwright.knife.Guard;
 import weltwright.knife.HandleEndLine;
+import weltwright.knife.HandleFrontStep;
 import weltwright.knife.LandmarkProposal;
 import weltwright.knife.Landmarks;
 import weltwright.knife.LongAxis;
@@ -57,6 +59,12 @@ public final class SilhouetteBuilder {
 
     /** Greatest slant of a front that was not; slants up to this are taken to be equally probable. By eye. */
     private static final double MOST_SLANT = Math.toRadians(15);
+
+    /** Standard deviation of a step of the outline, which blur spreads over some tenths; chosen by eye. */
+    private static final double STEP_SIGMA_MM = 0.15;
+
+    /** Standard deviation of a uniform distribution, in its width. */
+    private static final double UNIFORM_SIGMA = 1 / Math.sqrt(12);
 
     /** Corners nearer than this to a landmark are the landmark; chosen by eye. */
     private static final double SAME_CORNER_MM = 1.6;
@@ -144,17 +152,17 @@ public final class SilhouetteBuilder {
         HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
         List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
         LandmarkProposal seenSteps = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
-        OutlineParallaxCorrection seenParallax = parallax(along, seenSteps, midPlane, axis);
-        LandmarkProposal proposal = seenSteps.withSteps(seenSteps.steps().stream()
-                .filter(step -> !seenParallax.isByThickness(along, step))
-                .toList());
+        OutlineParallaxCorrection seenParallax = parallax(along, seenSteps, midPlane, axis, end);
+        LandmarkProposal proposal =
+                seenSteps.withSteps(step -> Optional.of(step).filter(at -> !seenParallax.isByThickness(along, at)));
         Point[] backs = new SpineBack(
-                        picture, p -> pixel(p, midPlane, axis), along, parallax(along, proposal, midPlane, axis))
+                        picture, p -> pixel(p, midPlane, axis), along, parallax(along, proposal, midPlane, axis, end))
                 .displacements(
                         along.points().get(proposal.heel()).x(),
                         along.points().get(proposal.tip()).x());
         Polyline outer = moved(inOrder, backs).map(px -> axis.inverse().apply(view.intersection(px, midPlane)));
-        ThicknessRemoval removal = new ThicknessRemoval(outer, proposal, parallax(outer, proposal, midPlane, axis));
+        ThicknessRemoval removal =
+                new ThicknessRemoval(outer, proposal, parallax(outer, proposal, midPlane, axis, end));
         Polyline thin = removal.outline(thickness.buttExcessMm(
                 lean(midPlane, axis, outer.points().get(proposal.butt())).x()));
         // Subtracting the thickness moves the middles of the widths a little, and so the axis.
@@ -162,7 +170,47 @@ public final class SilhouetteBuilder {
         RigidMotion trueAxis = new RigidMotion(axis.angleRad() + correction.angleRad(), axis.apply(correction.shift()));
         Polyline ring = thin.map(correction.inverse()::apply);
         boolean frontMissing = frontX == front.x() && front.atLimit();
-        return fit(ring, inOrder, jumps, removal, midPlane, trueAxis, frontMissing);
+        LandmarkProposal.Start start = proposal.heelStart();
+        Point onLine = correction
+                .inverse()
+                .apply(new Point(start.x(), along.points().get(start.level()).y()));
+        double wallMm = along.points().get(proposal.heel()).x()
+                - thin.points().get(proposal.heel()).x();
+        Heel heel = Heel.of(
+                ring,
+                removal.withRims().heelStart().step(),
+                wallMm * end.rim().partSigma() / end.rim().part(),
+                onLine.x(),
+                start.sigmaMm());
+        return fit(ring, inOrder, jumps, removal, midPlane, trueAxis, frontMissing, heel);
+    }
+
+    /**
+     * The heel's place along the knife.
+     *
+     * @param sigmaMm standard deviation of x
+     */
+    private record Heel(double x, double sigmaMm) {
+        /**
+         * Returns the mean of a step of the outline and the line of the handle's end, weighted by their variances. Both
+         * corners of a step lie on the front; what separates them is its error. Where the two disagree by more than
+         * their deviations, both are enlarged (Birge's ratio).
+         */
+        static Heel of(
+                Polyline ring, Optional<HandleFrontStep> step, double wallSigma, double lineX, double lineSigma) {
+            if (step.isEmpty()) {
+                return new Heel(lineX, lineSigma);
+            }
+            double x = ring.points().get(step.get().onBlade()).x();
+            double sigma = Math.hypot(
+                    Math.hypot(STEP_SIGMA_MM, wallSigma),
+                    (ring.points().get(step.get().onHandle()).x() - x) * UNIFORM_SIGMA);
+            double variance = 1 / (1 / (sigma * sigma) + 1 / (lineSigma * lineSigma));
+            double birge = Math.abs(x - lineX) / Math.hypot(sigma, lineSigma);
+            return new Heel(
+                    variance * (x / (sigma * sigma) + lineX / (lineSigma * lineSigma)),
+                    Math.sqrt(variance) * Math.max(1, birge));
+        }
     }
 
     private Point pixel(Point p, Plane midPlane, RigidMotion axis) {
@@ -212,7 +260,7 @@ public final class SilhouetteBuilder {
     }
 
     private OutlineParallaxCorrection parallax(
-            Polyline along, LandmarkProposal proposal, Plane midPlane, RigidMotion axis) {
+            Polyline along, LandmarkProposal proposal, Plane midPlane, RigidMotion axis, HandleEndLine end) {
         List<Point> points = along.points();
         return new OutlineParallaxCorrection(
                 thickness,
@@ -223,7 +271,8 @@ public final class SilhouetteBuilder {
                 points.get(proposal.heel()).x(),
                 points.get(proposal.tip()).x(),
                 points.get(proposal.butt()).x(),
-                proposal.spineOnLeftProbability());
+                proposal.spineOnLeftProbability(),
+                end.rim().part());
     }
 
     private Built fit(
@@ -233,7 +282,8 @@ public final class SilhouetteBuilder {
             ThicknessRemoval removal,
             Plane midPlane,
             RigidMotion axis,
-            boolean frontMissing) {
+            boolean frontMissing,
+            Heel estimate) {
         double[] weight = points.stream()
                 .mapToDouble(point -> Math.pow(Math.min(1, point.certainty()), 2))
                 .toArray();
@@ -260,17 +310,15 @@ public final class SilhouetteBuilder {
                 .filter(OutlineNode::sharp)
                 .map(OutlineNode::at)
                 .toList();
-        // At a step the heel is the corner of the outline; without one it is the nearest point of the curve.
         Polyline curve = outline.sampled(0.1);
-        Point heelAt = proposal.steps().stream().anyMatch(step -> step.onBlade() == heel)
-                ? sharp.get(Arrays.binarySearch(at, heel))
-                : curve.at(curve.stationOf(ring.points().get(heel)));
+        Point heelAt = curve.at(
+                curve.stationOf(new Point(estimate.x(), ring.points().get(heel).y())));
         Point tipAt = sharp.get(Arrays.binarySearch(at, tip));
         Point toHeel = new Point(-heelAt.x(), 0);
         Landmarks landmarks = new Landmarks(
                 tipAt.plus(toHeel),
                 heelAt.plus(toHeel),
-                ring.points().get(proposal.spineStart()).plus(toHeel),
+                ring.points().get(proposal.spineStart().at()).plus(toHeel),
                 ring.points().get(proposal.butt()).plus(toHeel),
                 proposal.guard()
                         .map(found -> new Guard(
@@ -289,7 +337,7 @@ public final class SilhouetteBuilder {
                 removal.sectionSigmaMm(),
                 frontMissing,
                 proposal.edgeSide(),
-                proposal.heelSigmaMm());
+                estimate.sigmaMm());
     }
 
     private static double[] certainty(List<EdgePoint> points) {

@@ -37,11 +37,11 @@ public record ThicknessParallax(
     /** Thickness of a butt's face, which is rounded over, as a part of the handle's. Common practice. */
     private static final double BUTT_PART = 0.67;
 
-    /** Thickness of a handle's front as a part of its greatest. Common practice. */
-    private static final double FRONT_PART = 0.8;
+    /** Thickness of a handle's front as a part of its greatest: mean of what is usual. Common practice. */
+    public static final double FRONT_PART = 0.9;
 
     /** Standard deviation of a uniform distribution, in half its width. */
-    private static final double UNIFORM_SIGMA = 1 / Math.sqrt(3);
+    static final double UNIFORM_SIGMA = 1 / Math.sqrt(3);
 
     /** Least part of a width that is left after the thickness is taken off, for a very oblique view; chosen by eye. */
     private static final double LEAST_TRUE_PART = 0.3;
@@ -89,26 +89,57 @@ public record ThicknessParallax(
         return exponent / (exponent - 1);
     }
 
+    /** Returns half the true width of a front that is so thick, as a part of the handle's thickness. */
+    double frontHalfMm(double seenHalfMm, Point lean, double part) {
+        return trueHalfMm(seenHalfMm, part * handleThicknessMm / 2 * Math.abs(lean.y()), handleSection.exponent());
+    }
+
+    /**
+     * Returns the displacement, towards the tip, of the corner at which the outline of a handle's side ends. The line
+     * of sight touches the section at the height of {@link #touchMm}, which appears displaced along the knife.
+     *
+     * @param side 1 on the side of positive y, −1 on the other
+     */
+    Shift frontCorner(double seenHalfMm, Point lean, double part, int side) {
+        double n = handleSection.exponent();
+        double c = part * handleThicknessMm / 2;
+        double round = touchMm(c, seenHalfMm, lean.y(), Math.max(2, n - handleSection.spread()));
+        double square = touchMm(c, seenHalfMm, lean.y(), n + handleSection.spread());
+        return new Shift(
+                side * lean.x() * touchMm(c, seenHalfMm, lean.y(), n),
+                Math.abs(lean.x() * (square - round)) / 2 * UNIFORM_SIGMA);
+    }
+
+    /**
+     * Returns how far below the mid-plane the line of sight touches a section on the side of positive y: the derivative
+     * of its support function.
+     */
+    private static double touchMm(double halfThicknessMm, double seenHalfMm, double leanAcross, double exponent) {
+        double rise = Math.min(1, halfThicknessMm * Math.abs(leanAcross) / seenHalfMm);
+        return Math.signum(leanAcross) * halfThicknessMm * Math.pow(rise, dual(exponent) - 1);
+    }
+
     /**
      * Returns the displacement of a handle's front along the knife, towards the tip. The point at height z of its
      * section, |y/w|ⁿ + |z/c|ⁿ = 1, appears at y − z·lean across the knife and at −z·lean along it; of the two points
-     * that appear at a place, the one farther towards the tip is visible. It is found by bisection.
+     * that appear at a place, the one farther towards the tip is visible. It is found by bisection, from the point on
+     * the chord between the places at which the line of sight touches the section.
      *
      * @param besideMm distance across the knife from the handle's middle, as it appears
      * @param seenHalfMm half the width of the handle there, as it appears
      * @param lean of the line of sight: x along the knife, y across
+     * @param part of the handle's thickness that is the front's
      */
-    double frontMm(double besideMm, double seenHalfMm, Point lean) {
-        double c = FRONT_PART * handleThicknessMm / 2;
+    double frontMm(double besideMm, double seenHalfMm, Point lean, double part) {
+        double c = part * handleThicknessMm / 2;
         double n = handleSection.exponent();
-        double w = trueHalfMm(seenHalfMm, c * Math.abs(lean.y()), n);
+        double w = frontHalfMm(seenHalfMm, lean, part);
         double slope = -Math.signum(lean.x()) * lean.y();
-        // Beyond the true width the section is met above its middle only, where the line of sight crosses its axis.
-        double inside = Math.abs(besideMm) <= w ? 0 : Math.max(0, Math.min(c, -besideMm / slope));
+        double inside = -Math.max(-1, Math.min(1, besideMm / seenHalfMm)) * touchMm(c, seenHalfMm, slope, n);
         double outside = c;
         for (int i = 0; i < BISECTIONS; i++) {
             double z = (inside + outside) / 2;
-            double value = Math.pow(Math.abs(besideMm + slope * z) / w, n) + Math.pow(z / c, n);
+            double value = Math.pow(Math.abs(besideMm + slope * z) / w, n) + Math.pow(Math.abs(z) / c, n);
             inside = value <= 1 ? z : inside;
             outside = value <= 1 ? outside : z;
         }

@@ -24,7 +24,7 @@ class HandleColourProfileTest {
             double x = RASTER.pointAt(i / 3 % RASTER.columns(), 0).x();
             bgr[i] = (float) (x < 0.65 ? handle : BLADE)[i % 3];
         }
-        return HandleColourProfile.near(0, RASTER, bgr, SIDES);
+        return HandleColourProfile.near(0, 0, RASTER, bgr, SIDES);
     }
 
     /** The whole step where the colours meet, and none 2 mm beside it. */
@@ -35,8 +35,11 @@ class HandleColourProfileTest {
         assertThat(profile.at(new Point(-1.5, 2))).isCloseTo(0, within(1e-3));
         assertThat(profile.at(new Point(2.5, 2))).isCloseTo(0, within(1e-3));
         assertThat(profile.at(new Point(30, 2))).as("outside").isZero();
-        assertThat(profile.steepest(new Point(0, 2), 2, 0.5)).isCloseTo(0.65, within(0.06));
-        assertThat(profile.steepest(new Point(-4, 2), 2, 0.5)).isNaN();
+        assertThat(profile.steepest(new Point(0, 2), 2, 0.5, 1)).isCloseTo(0.65, within(0.06));
+        assertThat(profile.steepest(new Point(-4, 2), 2, 0.5, 1)).isNaN();
+        assertThat(profile.steepest(new Point(0, 2), 2, 0.5, -1))
+                .as("the other way")
+                .isNaN();
     }
 
     /** Without noise the variance is what is always taken to be there: 4 in brightness and 1 in hue. */

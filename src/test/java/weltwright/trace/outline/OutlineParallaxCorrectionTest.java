@@ -33,6 +33,7 @@ class OutlineParallaxCorrectionTest {
     private static final double SPINE_MM = 4;
     private static final double HANDLE_MM = 18;
     private static final double HALF_MM = 12;
+    private static final double FRONT_PART = 0.8;
     private static final RigidMotion ON_GROUND = new RigidMotion(Math.PI / 2, new Point(60, 30));
     private static final OutlineParallaxCorrection CORRECTION = correction(1);
 
@@ -53,7 +54,8 @@ class OutlineParallaxCorrectionTest {
                 0,
                 100,
                 -100,
-                spineOnLeft);
+                spineOnLeft,
+                FRONT_PART);
     }
 
     /** In the knife's frame: from a place towards the camera's foot, over how far the camera is above it. */
@@ -166,7 +168,7 @@ class OutlineParallaxCorrectionTest {
      */
     @Test
     void theRimOfAFrontBelongsToItsStep() {
-        double c = 0.8 * HANDLE_MM / 2;
+        double c = FRONT_PART * HANDLE_MM / 2;
         double lean = Math.abs(lean(new Point(0, -HALF_MM)).x());
         List<Point> points = new ArrayList<>();
         for (double x = -20; x < 0; x += 0.2) {
@@ -192,7 +194,7 @@ class OutlineParallaxCorrectionTest {
      */
     @Test
     void aGuardsBackShowsTheRimOfItsSection() {
-        double c = 0.8 * HANDLE_MM / 2;
+        double c = FRONT_PART * HANDLE_MM / 2;
         for (double beside : new double[] {-9, -3, 0, 6}) {
             Point at = new Point(-6, beside);
             Point lean = lean(at);

@@ -41,7 +41,8 @@ class SpineBackTest {
                 -50,
                 60,
                 -60,
-                0.5);
+                0.5,
+                1);
         try (DecodedPhoto picture = FROM_ABOVE.picture(drawn)) {
             return new SpineBack(picture, p -> FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(p)), FACE, parallax)
                     .displacements(-50, 60);

@@ -14,7 +14,7 @@ import weltwright.knife.ThicknessProfile;
  * sight.
  */
 class ThicknessParallaxTest {
-    /** Handles thin towards their front: common practice. */
+    /** Thickness of the front as a part of the handle's. */
     private static final double FRONT_PART = 0.8;
 
     /** Source: geometry. Each point (0, y, z) of the front's elliptic rim is seen at (0, y) less z times the lean. */
@@ -26,7 +26,7 @@ class ThicknessParallaxTest {
         ThicknessParallax knife =
                 new ThicknessParallax(4, 0.4, thickness, ThicknessProfile.NONE, HandleSection.ROUND, false);
         double seenHalf = Math.hypot(halfWidth, FRONT_PART * thickness / 2 * leanY);
-        for (double beside = -9; beside <= 9; beside += 3) {
+        for (double beside : new double[] {-0.999 * seenHalf, -9, -6, -3, 0, 3, 6, 9, 0.999 * seenHalf}) {
             double farthest = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < 100_000; i++) {
                 double angle = 2 * Math.PI * i / 100_000;
@@ -36,9 +36,32 @@ class ThicknessParallaxTest {
                     farthest = Math.max(farthest, -z * leanX);
                 }
             }
-            assertThat(knife.frontMm(beside, seenHalf, new Point(leanX, leanY)))
+            assertThat(knife.frontMm(beside, seenHalf, new Point(leanX, leanY), FRONT_PART))
                     .as("%.0f mm beside the middle", beside)
                     .isCloseTo(farthest, within(0.01));
+        }
+    }
+
+    /** Source: geometry. The side of a handle ends where the point of the rim is seen that is seen farthest out. */
+    @ParameterizedTest
+    @CsvSource({"ROUND, 0.2, 0.15", "OVAL, -0.3, 0.1", "SLAB, -0.2, -0.25", "SLAB, 0.2, 0"})
+    void seesTheEndOfAHandlesSideAboveOrBelowTheMidPlane(HandleSection section, double leanX, double leanY) {
+        double halfWidth = 11;
+        double thickness = 20;
+        double n = section.exponent();
+        ThicknessParallax knife = new ThicknessParallax(4, 0.4, thickness, ThicknessProfile.NONE, section, false);
+        for (int side : new int[] {1, -1}) {
+            double out = 0;
+            double along = 0;
+            for (int i = -100_000; i <= 100_000; i++) {
+                double z = FRONT_PART * thickness / 2 * i / 100_000;
+                double y = halfWidth * Math.pow(1 - Math.pow(Math.abs(i / 100_000.0), n), 1 / n) - side * z * leanY;
+                along = y > out ? -z * leanX : along;
+                out = Math.max(out, y);
+            }
+            assertThat(knife.frontCorner(out, new Point(leanX, leanY), FRONT_PART, side)
+                            .outMm())
+                    .isCloseTo(along, within(0.01));
         }
     }
 
