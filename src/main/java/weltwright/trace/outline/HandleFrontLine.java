@@ -308,7 +308,7 @@ final class HandleFrontLine {
     /** Fits the line; empty where too few rows show a step, or its mean share is within chance. */
     private Optional<HandleEndLine> refine(HandleColourProfile steps, Line line) {
         double chance = CHANCE_SIGMAS * Math.sqrt(2 * CORRELATED_ROWS / ROWS) / steps.separation();
-        double least = (isFaceVisible() ? 2 : 1) * Math.max(LEAST_SHARE, chance);
+        double least = Math.max(LEAST_SHARE, chance);
         double spread = thickness.handleSection().spread();
         Optional<Fit> round = refined(steps, line, Math.max(2, line.exponent() - spread));
         Optional<Fit> square = refined(steps, line, line.exponent() + spread);
