@@ -73,9 +73,8 @@ record HandleCorner(double x, double sigmaMm, Optional<Jump> jump) {
 
     /** @param above whether on the side of positive y */
     static HandleCorner find(OutlineSides sides, boolean above, HandleEndLine end) {
-        // The outline turns from the handle's to the blade's between where the rim of the front and where the thin
-        // blade
-        // begins; the place is taken to be distributed uniformly.
+        // The outline turns from the handle's to the blade's between the rim of the front and the beginning of the thin
+        // blade; the place is taken to be distributed uniformly.
         double cornerMm = end.rim().cornerMm(above) / 2;
         double cornerSigma = Math.hypot(end.rim().sigmaMm(), cornerMm * UNIFORM_SIGMA);
         double line = end.at(above ? sides.upper(end.x()) : sides.lower(end.x())) + cornerMm;
