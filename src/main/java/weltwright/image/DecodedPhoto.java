@@ -4,7 +4,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.opencv.core.Core;
@@ -18,6 +17,7 @@ import weltwright.error.UserFacingException;
 import weltwright.image.format.ImageFormat;
 import weltwright.image.opencv.OpenCvImages;
 import weltwright.image.opencv.OpenCvLibraries;
+import weltwright.image.parallel.JoinedResult;
 import weltwright.message.Messages;
 
 /**
@@ -78,7 +78,7 @@ public final class DecodedPhoto implements AutoCloseable {
         int half = isEven ? Imgcodecs.IMREAD_REDUCED_COLOR_2 : Imgcodecs.IMREAD_COLOR;
         CompletableFuture<Mat> colour = CompletableFuture.supplyAsync(() -> decoded(photo, half));
         try {
-            return new DecodedPhoto(() -> made(colour), decoded(photo, Imgcodecs.IMREAD_GRAYSCALE));
+            return new DecodedPhoto(() -> JoinedResult.of(colour), decoded(photo, Imgcodecs.IMREAD_GRAYSCALE));
         } catch (RuntimeException damaged) {
             CompletableFuture<Void> unusedToo = colour.thenAccept(Mat::release);
             throw damaged;
@@ -120,14 +120,6 @@ public final class DecodedPhoto implements AutoCloseable {
             throw new UserFacingException(
                     TEXTS.text("decoded-photo.the-picture-is-only-by", photo.name(), photo.widthPx(), photo.heightPx()),
                     TEXTS.text("decoded-photo.use-the-photo-as-the"));
-        }
-    }
-
-    private static Mat made(CompletableFuture<Mat> colour) {
-        try {
-            return colour.join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException cause ? cause : e;
         }
     }
 

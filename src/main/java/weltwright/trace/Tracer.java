@@ -17,6 +17,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
+import weltwright.image.parallel.JoinedResult;
 import weltwright.image.parallel.ParallelPair;
 import weltwright.knife.Silhouette;
 import weltwright.message.Messages;
@@ -173,7 +174,7 @@ public final class Tracer {
                 .first();
         List<TraceNote> notes = new ArrayList<>(notes(picture, ground, solved));
         damaged.advice().map(TraceNote.Advised::new).ifPresent(notes::add);
-        advice.join().stream().map(TraceNote.Advised::new).forEach(notes::add);
+        JoinedResult.of(advice).stream().map(TraceNote.Advised::new).forEach(notes::add);
         progress.at(TEXTS.text("tracer.traced"), 1);
         return new Trace(
                 built.silhouette(),

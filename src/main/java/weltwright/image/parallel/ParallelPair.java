@@ -1,7 +1,6 @@
 package weltwright.image.parallel;
 
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
@@ -33,10 +32,6 @@ public record ParallelPair<A, B>(A first, B second) {
             computeFirst.run();
             firstResult.handle((given, failure) -> given).join();
         }
-        try {
-            return new ParallelPair<>(firstResult.join(), secondResult);
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException cause ? cause : e;
-        }
+        return new ParallelPair<>(JoinedResult.of(firstResult), secondResult);
     }
 }

@@ -31,6 +31,19 @@ class ParallelPairTest {
         assertThat(done).isTrue();
     }
 
+    /** Whoever reports an error tells one of memory from a defect by its class. */
+    @Test
+    void throwsTheErrorOfTheFirst() {
+        OutOfMemoryError full = new OutOfMemoryError();
+
+        assertThatThrownBy(() -> ParallelPair.of(
+                        () -> {
+                            throw full;
+                        },
+                        () -> 7))
+                .isSameAs(full);
+    }
+
     private static int failing() {
         throw LAMP_OFF;
     }
