@@ -76,6 +76,7 @@ class UploadByBrowserTest {
                         page,
                         "Page.navigate",
                         JSON.createObjectNode().put("url", server.uri().toString()));
+                await(page, "document.readyState === 'complete' && document.getElementById('photo') !== null");
                 ObjectNode files = JSON.createObjectNode();
                 files.putArray("files").add(PHOTO.toString());
                 files.put("nodeId", input(page));
@@ -83,16 +84,7 @@ class UploadByBrowserTest {
                 Photo photo = received.poll(TIMEOUT_S, TimeUnit.SECONDS);
                 assertThat(photo).isNotNull();
                 assertThat(photo.bytes()).isEqualTo(Photo.read(PHOTO).bytes());
-                String state = "";
-                while (!state.contains("arrived")) {
-                    state = call(
-                                    page,
-                                    "Runtime.evaluate",
-                                    JSON.createObjectNode()
-                                            .put("expression", "document.getElementById('state').textContent"))
-                            .at("/result/value")
-                            .asText();
-                }
+                await(page, "document.getElementById('state').textContent.includes('arrived')");
                 // A browser that is ended in another way may still write into its profile when that is deleted.
                 call(page, "Browser.close", JSON.createObjectNode());
                 assertThat(chromium.waitFor(TIMEOUT_S, TimeUnit.SECONDS)).isTrue();
@@ -128,21 +120,26 @@ class UploadByBrowserTest {
         throw new IOException("no page in " + targets);
     }
 
-    /** Returns the page's file input once it is there. */
     private int input(WebSocket page) throws IOException, InterruptedException {
-        int node = 0;
-        while (node == 0) {
-            int root = call(page, "DOM.getDocument", JSON.createObjectNode())
-                    .at("/root/nodeId")
-                    .asInt();
-            node = call(
-                            page,
-                            "DOM.querySelector",
-                            JSON.createObjectNode().put("nodeId", root).put("selector", "#photo"))
-                    .path("nodeId")
-                    .asInt();
+        int root = call(page, "DOM.getDocument", JSON.createObjectNode())
+                .at("/root/nodeId")
+                .asInt();
+        return call(
+                        page,
+                        "DOM.querySelector",
+                        JSON.createObjectNode().put("nodeId", root).put("selector", "#photo"))
+                .path("nodeId")
+                .asInt();
+    }
+
+    /** Waits until an expression of JavaScript is true in the page. */
+    private void await(WebSocket page, String expression) throws IOException, InterruptedException {
+        boolean isTrue = false;
+        while (!isTrue) {
+            isTrue = call(page, "Runtime.evaluate", JSON.createObjectNode().put("expression", expression))
+                    .at("/result/value")
+                    .asBoolean();
         }
-        return node;
     }
 
     private JsonNode call(WebSocket page, String method, ObjectNode parameters)
