@@ -31,7 +31,6 @@ import weltwright.trace.Trace;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.MeasureUnit;
-import weltwright.units.PrintScale;
 import weltwright.wording.TraceWording;
 
 /** The form of the knife stage: measures of the knife, ground and camera of the photo, and the results of the trace. */
@@ -257,22 +256,20 @@ public final class KnifeForm extends FormPanel {
                 unit.format(tenths(s.overallLengthMm())));
     }
 
-    /** Says what of the print, the lens and the tip is not as usual. */
+    /** Says how long the bars of the print are taken to be, and what of the lens and the tip was told. */
     private String seldomSummary(TraceSettings settings) {
         MeasureUnit unit = model.unit();
-        List<String> unusual = new ArrayList<>();
-        if (!settings.sheetScale().equals(PrintScale.TRUE)) {
-            unusual.add(TEXTS.text(
-                    "knife-form.bars",
-                    unit.format(settings.sheetScale().x() * ReferenceSheet.BAR_MM),
-                    unit.format(settings.sheetScale().y() * ReferenceSheet.BAR_MM)));
-        }
-        settings.phone().ifPresent(lens -> unusual.add(lens.name()));
-        settings.focal35mm().ifPresent(mm -> unusual.add(TEXTS.text("knife-form.lens", mm)));
+        List<String> told = new ArrayList<>();
+        told.add(TEXTS.text(
+                "knife-form.bars",
+                unit.format(settings.sheetScale().x() * ReferenceSheet.BAR_MM),
+                unit.format(settings.sheetScale().y() * ReferenceSheet.BAR_MM)));
+        settings.phone().ifPresent(lens -> told.add(lens.name()));
+        settings.focal35mm().ifPresent(mm -> told.add(TEXTS.text("knife-form.lens", mm)));
         if (settings.tipDropMm() != 0) {
-            unusual.add(TEXTS.text("knife-form.tip", unit.format(settings.tipDropMm())));
+            told.add(TEXTS.text("knife-form.tip", unit.format(settings.tipDropMm())));
         }
-        return unusual.isEmpty() ? TEXTS.text("knife-form.as-usual") : String.join("; ", unusual);
+        return String.join("; ", told);
     }
 
     private static double tenths(double mm) {
