@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /**
- * A number and its unit stay on one line (ISO 80000-1:2022, 7.1.4, joins them by a space that is part of the value).
+ * A space separates a number from its unit (SI Brochure, 9th edition, 5.4.3; from memory). That both stay on one line
+ * is common practice.
  */
 class LineBreaksTest {
     @Test
