@@ -24,9 +24,19 @@ public record UncertainStretch(Point from, Point to) {
     /** Gaps between stretches that are bridged, a little less than a line's end holds the outline; chosen by eye. */
     public static final double JOINED_MM = 1.2;
 
-    /** Returns the stretch of an outline, which may have been corrected since it was traced. */
+    /**
+     * Returns the stretch of an outline, which was smoothed and may have been corrected since it was traced. Where it
+     * cuts off what was measured, as at a tip, the nearest points to both ends may coincide or have changed their order;
+     * the stretch is then the outline around them.
+     */
     public Polyline along(Polyline outline) {
-        return outline.stretch(outline.stationOf(from), outline.stationOf(to));
+        double start = outline.stationOf(from);
+        double end = outline.stationOf(to);
+        double length = outline.lengthMm();
+        double backMm = start - end - length * Math.floor((start - end) / length);
+        return backMm < LEAST_MM
+                ? outline.stretch(end - LEAST_MM / 2, start + LEAST_MM / 2)
+                : outline.stretch(start, end);
     }
 
     /**
