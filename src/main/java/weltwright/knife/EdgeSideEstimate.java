@@ -24,9 +24,8 @@ import java.util.stream.DoubleStream;
  * brightness depends on the lamps. The back of a spine that faces the camera shows wide enough in one photo of ten.
  *
  * @param logOdds logarithm of the odds that the edge is on the side of positive y
- * @param alike whether both sides of the blade are mirror images, so that it makes no difference which has the edge
  */
-public record EdgeSideEstimate(double logOdds, boolean alike) {
+public record EdgeSideEstimate(double logOdds) {
     /** Logarithms of the odds of shaping, hook, notch and fullness. */
     private static final double[] ODDS = {2.5, 2.1, 1.7, 2.5};
 
@@ -58,26 +57,16 @@ public record EdgeSideEstimate(double logOdds, boolean alike) {
     private static final double BLADE_BEGINS_MM = 4;
 
     /**
-     * Sides are alike where, over this part of the blade, its middle line is straight to within this share of its
-     * width. Chosen by eye.
-     */
-    private static final double ALIKE_FROM = 0.05;
-
-    private static final double ALIKE_TO = 0.95;
-    private static final double ALIKE = 0.04;
-
-    /**
      * @param front x at which the handle ends
-     * @param tipY y of the tip, which is at {@code tipX}
      */
-    static EdgeSideEstimate of(OutlineSides sides, double buttX, double front, double tipX, double tipY) {
+    static EdgeSideEstimate of(OutlineSides sides, double buttX, double front, double tipX) {
         double[] up = signs(x -> sides.outward(true, x), buttX, front, tipX);
         double[] down = signs(x -> sides.outward(false, x), buttX, front, tipX);
         double logOdds = 0;
         for (int i = 0; i < ODDS.length; i++) {
             logOdds += ODDS[i] * Math.max(-1, Math.min(1, (up[i] - down[i]) / MEANT_MM));
         }
-        return new EdgeSideEstimate(logOdds, isAlike(sides, front, tipX, tipY));
+        return new EdgeSideEstimate(logOdds);
     }
 
     /** Returns the signs of one side, in mm, in the order of {@link #ODDS}. */
@@ -93,7 +82,7 @@ public record EdgeSideEstimate(double logOdds, boolean alike) {
 
     /** Combines two estimates: the less sure one, or none where they disagree. */
     EdgeSideEstimate agreeingWith(EdgeSideEstimate other) {
-        return new EdgeSideEstimate(agreed(logOdds, other.logOdds), alike && other.alike);
+        return new EdgeSideEstimate(agreed(logOdds, other.logOdds));
     }
 
     private static double agreed(double a, double b) {
@@ -106,13 +95,12 @@ public record EdgeSideEstimate(double logOdds, boolean alike) {
     }
 
     /**
-     * Returns the probability that the edge is on the side that {@link #isUp} returns, from 0.5 to 1; 1 where both are
-     * alike.
+     * Returns the probability that the edge is on the side that {@link #isUp} returns, from 0.5 to 1.
      *
      * @param sigmaMm standard deviation of the outline's points
      */
     public double probability(double sigmaMm) {
-        return alike ? 1 : 1 / (1 + Math.exp(-Math.abs(logOdds) / (1 + sigmaMm / MEANT_MM)));
+        return 1 / (1 + Math.exp(-Math.abs(logOdds) / (1 + sigmaMm / MEANT_MM)));
     }
 
     /** Returns the probability that the spine is on the side of positive y. */
@@ -171,19 +159,5 @@ public record EdgeSideEstimate(double logOdds, boolean alike) {
                 .map(side)
                 .average()
                 .orElseThrow();
-    }
-
-    private static boolean isAlike(OutlineSides sides, double front, double tipX, double tipY) {
-        double blade = tipX - front;
-        double widest = 0;
-        double most = 0;
-        double middle = sides.middle(front + ALIKE_FROM * blade);
-        for (double part = ALIKE_FROM; part <= ALIKE_TO; part += 0.01) {
-            double x = front + part * blade;
-            double straight = middle + (tipY - middle) * (part - ALIKE_FROM) / (1 - ALIKE_FROM);
-            most = Math.max(most, Math.abs(sides.middle(x) - straight));
-            widest = Math.max(widest, sides.width(x));
-        }
-        return most < ALIKE * widest;
     }
 }

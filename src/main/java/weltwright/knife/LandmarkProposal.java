@@ -62,10 +62,10 @@ public record LandmarkProposal(
             tip = points.get(i).x() > points.get(tip).x() ? i : tip;
             butt = points.get(i).x() < points.get(butt).x() ? i : butt;
         }
-        Point tipAt = points.get(tip);
+        double tipX = points.get(tip).x();
         double buttX = points.get(butt).x();
-        EdgeSideEstimate side = EdgeSideEstimate.of(sides, buttX, end.x(), tipAt.x(), tipAt.y())
-                .agreeingWith(EdgeSideEstimate.of(new OutlineSides(sure), buttX, end.x(), tipAt.x(), tipAt.y()));
+        EdgeSideEstimate side = EdgeSideEstimate.of(sides, buttX, end.x(), tipX)
+                .agreeingWith(EdgeSideEstimate.of(new OutlineSides(sure), buttX, end.x(), tipX));
         Optional<Guard> guard = GuardFinder.find(ring, end.x());
         HandleEndLine start = guard.map(g -> beforeGuard(g, end)).orElse(end);
         Start heel = Start.find(ring, sides, side.isUp(), start);

@@ -182,7 +182,7 @@ public final class Tracer {
                 built.midPlane(),
                 built.onGround(),
                 assessment.error(),
-                LandmarkUncertainty.of(built, assessment.error()),
+                landmarkError(built, assessment.error(), settings),
                 assessment.unsure(),
                 notes);
     }
@@ -241,6 +241,13 @@ public final class Tracer {
         checkAgainstPrint(view, edge, hidden.visibility().observations());
         progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
         return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
+    }
+
+    /** Returns the landmarks' error. Which side of a double-edged blade is called the edge makes no difference. */
+    private static LandmarkUncertainty landmarkError(
+            SilhouetteBuilder.Built built, ErrorBudget error, TraceSettings settings) {
+        LandmarkUncertainty uncertainty = LandmarkUncertainty.of(built, error);
+        return settings.doubleEdged() ? uncertainty.withEdgeConfirmed() : uncertainty;
     }
 
     /** Returns the knife's thicknesses by the settings. */

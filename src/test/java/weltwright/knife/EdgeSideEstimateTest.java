@@ -59,15 +59,12 @@ class EdgeSideEstimateTest {
 
     @Test
     void isTheLessSureTheFartherTheOutlineMayBeOff() {
-        EdgeSideEstimate side = new EdgeSideEstimate(Math.log(16), false);
+        EdgeSideEstimate side = new EdgeSideEstimate(Math.log(16));
         assertThat(side.isUp()).isTrue();
         assertThat(side.probability(0)).isCloseTo(16.0 / 17, within(1e-9));
         // Odds that count for half have the root.
         assertThat(side.probability(1)).isCloseTo(4.0 / 5, within(1e-9));
-        assertThat(new EdgeSideEstimate(0, false).probability(0.1)).isEqualTo(0.5);
-        assertThat(new EdgeSideEstimate(0, true).probability(0.1))
-                .as("two edges")
-                .isEqualTo(1);
+        assertThat(new EdgeSideEstimate(0).probability(0.1)).isEqualTo(0.5);
     }
 
     /** Source: the true outlines of the scenes (their truth files), none of which was used to find the odds. */
@@ -84,7 +81,7 @@ class EdgeSideEstimateTest {
         List<Point> points = outline.points();
         Point tip = Collections.max(points, (a, b) -> Double.compare(a.x(), b.x()));
         double butt = points.stream().mapToDouble(Point::x).min().orElseThrow();
-        return EdgeSideEstimate.of(new OutlineSides(outline), butt, 0, tip.x(), tip.y());
+        return EdgeSideEstimate.of(new OutlineSides(outline), butt, 0, tip.x());
     }
 
     /** A handle 100 mm long before a straight blade, its two sides so far from the axis. */
@@ -97,15 +94,15 @@ class EdgeSideEstimateTest {
         for (double x = 20; x >= -100; x -= 0.1) {
             points.add(new Point(x, up.applyAsDouble(x)));
         }
-        return EdgeSideEstimate.of(new OutlineSides(Polyline.closed(points)), -100, 0, 100, 0);
+        return EdgeSideEstimate.of(new OutlineSides(Polyline.closed(points)), -100, 0, 100);
     }
 
     /** Source: logic. What one reading alone says is not told, and both are no surer than the less sure one. */
     @Test
     void twoReadingsSayWhatBothSay() {
-        EdgeSideEstimate up = new EdgeSideEstimate(3, false);
-        assertThat(up.agreeingWith(new EdgeSideEstimate(1, true))).isEqualTo(new EdgeSideEstimate(1, false));
-        assertThat(up.agreeingWith(new EdgeSideEstimate(-1, false)).probability(0.1))
+        EdgeSideEstimate up = new EdgeSideEstimate(3);
+        assertThat(up.agreeingWith(new EdgeSideEstimate(1))).isEqualTo(new EdgeSideEstimate(1));
+        assertThat(up.agreeingWith(new EdgeSideEstimate(-1)).probability(0.1))
                 .isEqualTo(0.5);
     }
 }

@@ -22,10 +22,10 @@ class LandmarkProposalTest {
         assertThat(proposed(scene, -1).spineOnLeft()).isFalse();
     }
 
-    /** A dagger has no side to ask for, a clip point's is plain. */
+    /** Whoever made a dagger did not tell its sides by their shape; a clip point tells them. */
     @Test
     void saysHowSureItIsOfASide() throws IOException {
-        assertThat(proposed("dagger-sheet-a3", 1).edgeSide().probability(0.1)).isEqualTo(1);
+        assertThat(proposed("dagger-sheet-a3", 1).edgeSide().probability(0.1)).isLessThan(0.6);
         double clip = proposed("clip-sheet-a4", 1).edgeSide().probability(0.1);
         assertThat(clip).isBetween(0.9, 0.999);
         assertThat(proposed("clip-sheet-a4", -1).edgeSide().probability(0.1)).isCloseTo(clip, within(0.005));

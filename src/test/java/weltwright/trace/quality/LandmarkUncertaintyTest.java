@@ -72,7 +72,7 @@ class LandmarkUncertaintyTest {
                 new double[certainty.length],
                 new double[certainty.length],
                 false,
-                new EdgeSideEstimate(0, true),
+                new EdgeSideEstimate(0),
                 0);
         return LandmarkUncertainty.of(built, new ErrorBudget(0.1, List.of())).bladeLength95Mm();
     }
