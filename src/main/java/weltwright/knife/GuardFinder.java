@@ -22,7 +22,8 @@ import weltwright.geometry.Polyline;
  *       {@link #CHOIL_MM} before it, as a blade behind a choil does not.
  *   <li>Each flank ends at its foot: the point of the side that lies farthest below the chord from the top of the flank
  *       to the end of the reach.
- *   <li>A guard reaches from the hindmost foot of both sides to the foremost.
+ *   <li>A guard reaches from the hindmost foot of both sides to the foremost. It begins at the handle's end or behind
+ *       it: what stands out farther on is a shadow that was followed, or belongs to the blade.
  * </ol>
  *
  * <p>Not found are a bolster that stands out across the flats only or by less than leather gives, a guard no wider than
@@ -33,6 +34,9 @@ import weltwright.geometry.Polyline;
 public final class GuardFinder {
     /** The handle's end as found by colours may be the guard's back or its front. */
     private static final double REACH_MM = 22;
+
+    /** A protrusion that begins this far beyond the handle's end has blade behind it. */
+    private static final double BEYOND_END_MM = 3;
 
     /** A lower one passes formed leather, which gives by 1.5 to 2.5 mm (common practice). */
     static final double LEAST_HEIGHT_MM = 2.5;
@@ -85,7 +89,8 @@ public final class GuardFinder {
         Protrusion back = protrusions.stream()
                 .min((a, b) -> Double.compare(a.backX, b.backX))
                 .orElseThrow();
-        return Optional.of(new Guard(finder.at(front.above, front.frontX), finder.at(back.above, back.backX)));
+        return Optional.of(new Guard(finder.at(front.above, front.frontX), finder.at(back.above, back.backX)))
+                .filter(guard -> guard.backMm() < handleEndX + BEYOND_END_MM);
     }
 
     /**

@@ -71,6 +71,14 @@ class GuardFinderTest {
         }
     }
 
+    /** Source: the truth of a scene, whose guard reaches 5 mm behind the blade. Blade lies behind what is no guard. */
+    @Test
+    void whatStandsOutBeyondTheHandlesEndIsNone() throws IOException {
+        Polyline hunter = SceneOutline.of("hunter-sheet-letter", 1).resampled(0.16);
+        assertThat(GuardFinder.find(hunter, -6)).isPresent();
+        assertThat(GuardFinder.find(hunter, -15)).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"clip-sheet-a4", "paring-graph", "recurve-sheet-a4", "skinner-sheet-a4", "tanto-graph"})
     void findsNoneOnTheScenesWithout(String scene) throws IOException {
