@@ -21,7 +21,7 @@ import weltwright.units.PrintScale;
 /** A picture of a knife whose true outline and camera stand in a file beside it. */
 public record GroundTruthPhoto(Path picture, JsonNode truth) {
     /** Six knives at 7 megapixels, on all kinds of ground; not rendered by this project. */
-    static final Path KNIVES = Path.of("src", "test", "resources", "knives");
+    public static final Path KNIVES = Path.of("src", "test", "resources", "knives");
 
     /** Scenes of our own. */
     public static final Path SCENES = Path.of("src", "test", "resources", "scenes");

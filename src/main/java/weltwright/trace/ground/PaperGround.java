@@ -2,7 +2,6 @@ package weltwright.trace.ground;
 
 import java.util.List;
 import java.util.Optional;
-import org.opencv.core.Core;
 import org.opencv.core.CvType;
 import org.opencv.core.Mat;
 import org.opencv.core.Scalar;
@@ -10,13 +9,11 @@ import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
 import weltwright.camera.adjustment.ViewSolver;
 import weltwright.camera.rectification.PlaneRaster;
-import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
 import weltwright.geometry.RigidMotion;
 import weltwright.ground.LocatedGround;
 import weltwright.ground.paper.PaperSheetFinder;
 import weltwright.image.DecodedPhoto;
-import weltwright.image.ExposureStatistics;
 import weltwright.message.Messages;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.report.TraceNote;
@@ -54,9 +51,6 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     /** Margin of the sheet that is left out, since paper curls and the table shows beside it; chosen by eye. */
     private static final double MARGIN_MM = 3;
 
-    /** Overexposed part of the raster above which the paper is; knife and shadow take less than half. By eye. */
-    private static final double BURNT_PART = 0.5;
-
     @Override
     public List<TraceNote> notes(ViewSolver.Solution solution) {
         TraceNote size = new TraceNote.PaperFound(
@@ -82,7 +76,7 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
     private static Optional<HiddenArea> hiddenAreaOn(PlaneRaster raster, DecodedPhoto picture, CameraView view) {
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
         try (PrintPattern pattern = blank(raster)) {
-            checkNotBurntOut(seen);
+            OverexposedPaper.check(seen, TEXTS.text("paper-ground.photograph-it-again-with-less"));
             return new SharpContourFinder(SharpnessMap.of(seen, pattern.paper(), raster))
                     .find()
                     .map(found -> new HiddenArea(
@@ -95,19 +89,6 @@ record PaperGround(PaperSheetFinder.Found found, boolean isSizeInferred, Located
                             found.hasSecondLine() ? HARD_SHADOW_MM : SOFT_SHADOW_MM));
         } finally {
             seen.release();
-        }
-    }
-
-    /** Refuses overexposed paper, beside which steel of the same brightness is invisible. */
-    private static void checkNotBurntOut(Mat seen) {
-        Mat burnt = new Mat();
-        Core.inRange(seen, Scalar.all(ExposureStatistics.CLIPPED_LEVEL), Scalar.all(255), burnt);
-        double part = Core.countNonZero(burnt) / (double) burnt.total();
-        burnt.release();
-        if (part > BURNT_PART) {
-            throw new UserFacingException(
-                    TEXTS.text("paper-ground.the-paper-is-burnt-out"),
-                    TEXTS.text("paper-ground.photograph-it-again-with-less"));
         }
     }
 

@@ -15,6 +15,7 @@ import weltwright.ground.sheet.ReferenceSheet;
 import weltwright.ground.sheet.ReferenceSheetFinder;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.parallel.ParallelPair;
+import weltwright.message.Messages;
 import weltwright.trace.appearance.PrintPattern;
 import weltwright.trace.appearance.RelativeReflectance;
 import weltwright.trace.appearance.SheetAppearance;
@@ -33,6 +34,8 @@ import weltwright.units.PrintScale;
  */
 record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGround located)
         implements TraceableGround {
+    private static final Messages TEXTS = Messages.of(SheetGround.class);
+
     SheetGround(ReferenceSheetFinder.Found found, PrintScale scale) {
         this(found, scale, found.located(scale));
     }
@@ -69,12 +72,29 @@ record SheetGround(ReferenceSheetFinder.Found found, PrintScale scale, LocatedGr
                         .measure()
                         .consistent());
         PrintVisibility seen = both.second();
+        if (!seen.showsLines()) {
+            checkExposure(picture, view);
+        }
         PlaneRaster part = KnifeMask.around(seen.observations(), half.times(-1), half, sheet.squareMm());
         PlaneRaster whole = PlaneRaster.covering(half.times(-1), half, KnifeMask.MM_PER_PX);
         return (same, told) -> TraceableGround.hiddenArea(
                 part,
                 whole,
                 raster -> Optional.of(hiddenAreaOn(raster, same, view, both.first(), seen.withTold(told))));
+    }
+
+    private void checkExposure(DecodedPhoto picture, CameraView view) {
+        ReferenceSheet sheet = found.sheet();
+        int frame = ReferenceSheet.FRAME_SQUARES;
+        Point corner = sheet.gridPoint(sheet.squaresAcross() - frame, frame);
+        Point half = new Point(Math.abs(corner.x()) * scale.x(), Math.abs(corner.y()) * scale.y());
+        Mat workingArea = PlaneRaster.covering(half.times(-1), half, COARSE_MM_PER_PX)
+                .rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
+        try {
+            OverexposedPaper.check(workingArea, TEXTS.text("sheet-ground.photograph-it-again-with-less"));
+        } finally {
+            workingArea.release();
+        }
     }
 
     private HiddenArea hiddenAreaOn(

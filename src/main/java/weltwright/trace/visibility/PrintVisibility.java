@@ -43,6 +43,11 @@ public record PrintVisibility(
      */
     private static final double CLEAR = 0.3;
 
+    /** Returns whether lines of the print are visible anywhere. */
+    public boolean showsLines() {
+        return lineColour[0] != 0 || lineColour[1] != 0 || lineColour[2] != 0;
+    }
+
     /** Returns this with other observations. */
     public PrintVisibility with(List<Observation> others) {
         return new PrintVisibility(others, unclear, lineColour, told);

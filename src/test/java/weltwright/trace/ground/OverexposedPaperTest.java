@@ -11,12 +11,21 @@ import weltwright.image.DecodedPhoto;
 import weltwright.image.Photo;
 import weltwright.trace.GroundTruthPhoto;
 
-/** On a scene of our own, whose knife is traced in fair light (TraceAccuracyTest). */
-class PaperGroundTest {
+/** On photos whose knives are traced in fair light (TraceAccuracyTest). */
+class OverexposedPaperTest {
     /** Brighter by 1.7, four fifths of the paper are as white as 8 bits hold. */
     @Test
-    void saysThatPaperIsBurntOut() throws Exception {
-        GroundTruthPhoto known = GroundTruthPhoto.read(GroundTruthPhoto.SCENES, "paring-paper-a4");
+    void isRefusedWhereItIsBlank() throws Exception {
+        isRefused(GroundTruthPhoto.read(GroundTruthPhoto.SCENES, "paring-paper-a4"));
+    }
+
+    /** The sheet's pale lines are lost, and with them most of a bright blade. */
+    @Test
+    void isRefusedWhereItsLinesAreLost() throws Exception {
+        isRefused(GroundTruthPhoto.read(GroundTruthPhoto.KNIVES, "leaf-sheet-letter"));
+    }
+
+    private static void isRefused(GroundTruthPhoto known) {
         Photo burnt = brightened(Photo.read(known.picture()), 1.7);
         assertThatThrownBy(() -> known.trace(burnt, known.ground()))
                 .isInstanceOf(UserFacingException.class)
