@@ -33,7 +33,7 @@ import weltwright.image.DecodedPhoto;
  *
  * <ol>
  *   <li>rectify the photo, in the mixture of channels in which lines stand out from the ground, and compute the ridge
- *       strength at each pixel by a difference of Gaussians (Marr and Hildreth 1980);
+ *       strength at each pixel by a difference of Gaussians (Marr and Hildreth 1980), which leave out the blade's edge;
  *   <li>take its median on the ground's own lines beside the knife;
  *   <li>find the straight lines of nearly that strength all the way across the blade by the Hough transform (Duda and
  *       Hart 1972), the longest first;
@@ -58,6 +58,9 @@ public final class BladeReflectionDetector {
 
     /** Distance from the blade's outline within which its own edge disturbs; chosen by eye. */
     private static final double EDGE_MM = 1.6;
+
+    /** Distance from the blade's outline up to which blur spreads the step there; chosen by eye. */
+    private static final double BLUR_MM = 1.2;
 
     /** Distance from the blade within which the ground may lie in its shadow; chosen by eye. */
     private static final double BESIDE_MM = 3;
@@ -207,26 +210,54 @@ public final class BladeReflectionDetector {
 
     private final PlaneRaster raster;
 
+    /** Distance of each pixel from the blade's outline, in mm, positive within. */
+    private final float[] depth;
+
     /** Ridge strength of each pixel, in grey levels. */
     private final float[] ridge;
 
-    private BladeReflectionDetector(DecodedPhoto picture, CameraView view, PlaneRaster raster, double[] lineColour) {
+    private BladeReflectionDetector(
+            DecodedPhoto picture, CameraView view, PlaneRaster raster, float[] depth, double[] lineColour) {
         this.raster = raster;
+        this.depth = depth;
         Mat seen = raster.rectified(picture, view, Plane.GROUND, new RigidMotion(0, new Point(0, 0)));
         Mat mixture = new Mat(1, 3, CvType.CV_64F);
         mixture.put(0, 0, lineColour);
         Core.normalize(mixture, mixture);
         seen.convertTo(seen, CvType.CV_32F);
         Core.transform(seen, seen, mixture);
-        Mat around = new Mat();
-        Imgproc.GaussianBlur(seen, around, new Size(0, 0), BESIDE_SIGMA_MM / MM_PER_PX);
-        Imgproc.GaussianBlur(seen, seen, new Size(0, 0), LINE_SIGMA_MM / MM_PER_PX);
-        Core.subtract(around, seen, seen);
-        ridge = new float[(int) seen.total()];
-        seen.get(0, 0, ridge);
-        for (Mat used : List.of(seen, mixture, around)) {
+        Mat weight = new Mat(seen.size(), CvType.CV_32F);
+        weight.put(0, 0, weights(depth));
+        Core.multiply(seen, weight, seen);
+        Mat ridges = blurred(seen, weight, BESIDE_SIGMA_MM);
+        Mat line = blurred(seen, weight, LINE_SIGMA_MM);
+        Core.subtract(ridges, line, ridges);
+        ridge = new float[(int) ridges.total()];
+        ridges.get(0, 0, ridge);
+        for (Mat used : List.of(seen, mixture, weight, ridges, line)) {
             used.release();
         }
+    }
+
+    /** Returns 0 for pixels next to the blade's edge, whose step is no ridge but many times as strong, else 1. */
+    private static float[] weights(float[] depth) {
+        float[] weights = new float[depth.length];
+        for (int i = 0; i < depth.length; i++) {
+            weights[i] = depth[i] > BLUR_MM || depth[i] < -BLUR_MM ? 1 : 0;
+        }
+        return weights;
+    }
+
+    /** Returns the Gaussian mean of weighted pixels (normalized convolution, Knutsson and Westin 1993). */
+    private static Mat blurred(Mat weighted, Mat weight, double sigmaMm) {
+        Size any = new Size(0, 0);
+        Mat sum = new Mat();
+        Mat weights = new Mat();
+        Imgproc.GaussianBlur(weighted, sum, any, sigmaMm / MM_PER_PX);
+        Imgproc.GaussianBlur(weight, weights, any, sigmaMm / MM_PER_PX);
+        Core.divide(sum, weights, sum);
+        weights.release();
+        return sum;
     }
 
     /**
@@ -246,14 +277,13 @@ public final class BladeReflectionDetector {
                 new Point(box.getMinX() - AROUND_MM, box.getMinY() - AROUND_MM),
                 new Point(box.getMaxX() + AROUND_MM, box.getMaxY() + AROUND_MM),
                 MM_PER_PX);
-        return new BladeReflectionDetector(picture, view, raster, lineColour).detects(blade, lines);
+        float[] depth = SignedDistanceField.of(blade, raster).mm();
+        return new BladeReflectionDetector(picture, view, raster, depth, lineColour).detects(lines);
     }
 
-    private boolean detects(Polyline blade, List<Polyline> lines) {
-        float[] depth = SignedDistanceField.of(blade, raster).mm();
-        double typical = typical(depth, lines);
-        return typical > 0
-                && cross(lines(runs(depth), places(i -> depth[i] > EDGE_MM && ridge[i] > VISIBLE * typical)));
+    private boolean detects(List<Polyline> lines) {
+        double typical = typical(lines);
+        return typical > 0 && cross(lines(runs(), places(i -> depth[i] > EDGE_MM && ridge[i] > VISIBLE * typical)));
     }
 
     private static boolean cross(List<Line> lines) {
@@ -262,7 +292,7 @@ public final class BladeReflectionDetector {
     }
 
     /** Returns the median ridge strength on the ground's own lines beside the blade; 0 where there are none. */
-    private double typical(float[] depth, List<Polyline> lines) {
+    private double typical(List<Polyline> lines) {
         double[] seen = lines.stream()
                 .flatMap(line -> line.resampled(2 * MM_PER_PX).points().stream())
                 .map(raster::pixel)
@@ -282,7 +312,7 @@ public final class BladeReflectionDetector {
     }
 
     /** Returns the blade without the surroundings of its edge, row by row. */
-    private List<Run> runs(float[] depth) {
+    private List<Run> runs() {
         List<Run> runs = new ArrayList<>();
         for (int row = 0; row < raster.rows(); row++) {
             int from = 0;

@@ -64,11 +64,22 @@ class BladeReflectionDetectorTest {
                 .isFalse();
     }
 
+    /** Out of focus, the step at its edge reaches a millimetre into the blade, many times as strong as a line. */
+    @Test
+    void aDarkBladeOutOfFocusIsNone() {
+        OverheadScene outOfFocus = new OverheadScene(6, 720, 720, 3);
+        assertThat(mirrors(outOfFocus, at -> 20)).isFalse();
+    }
+
     private static boolean mirrors(ToDoubleFunction<Point> onBlade) {
+        return mirrors(FROM_ABOVE, onBlade);
+    }
+
+    private static boolean mirrors(OverheadScene scene, ToDoubleFunction<Point> onBlade) {
         try (DecodedPhoto picture =
-                FROM_ABOVE.picture(at -> OverheadScene.grey(isHidden(at) ? onBlade.applyAsDouble(at) : ground(at)))) {
+                scene.picture(at -> OverheadScene.grey(isHidden(at) ? onBlade.applyAsDouble(at) : ground(at)))) {
             return BladeReflectionDetector.detects(
-                    picture, FROM_ABOVE.view(), BLADE, SQUARES.lines(), OverheadScene.grey(PAPER - LINE));
+                    picture, scene.view(), BLADE, SQUARES.lines(), OverheadScene.grey(PAPER - LINE));
         }
     }
 
