@@ -28,7 +28,7 @@ class CroppedPhotoTest {
     private static final TraceSettings TOLD = new TraceSettings(19, 3.5, 0, OptionalDouble.empty(), PrintScale.TRUE);
 
     @ParameterizedTest
-    @CsvSource({"0.08, 0, 1, 1", "0, 0, 0.92, 1", "0, 0.1, 1, 1", "0, 0, 0.9, 0.9"})
+    @CsvSource({"0.08, 0, 1, 1", "0, 0, 0.92, 1", "0, 0.1, 1, 1", "0, 0, 0.9, 0.9", "0, 0.4, 1, 1"})
     void isTracedWithinTheErrorThatIsStated(double left, double top, double right, double bottom) throws IOException {
         Trace trace = Tracer.trace(part(left, top, right, bottom), TOLD, ProgressListener.NONE);
         assertThat(trace.silhouette().overallLengthMm())
