@@ -38,6 +38,12 @@ public record PrintVisibility(
     private static final double SHARED = 0.35;
 
     /**
+     * Radius within which hidden print is kept where half of it is: three samples of one line. The tip of a slender
+     * blade hides less than {@link #SHARED} of the print around it, but all of a line that runs across. Chosen by eye.
+     */
+    private static final double CLOSE_MM = 1.9;
+
+    /**
      * Least part of the neighbours, undecided ones included, that must see print with a visible one. On bare ground
      * nearly all do; a pattern on a handle resembles lines at single points only. Chosen by eye.
      */
@@ -60,28 +66,39 @@ public record PrintVisibility(
 
     /** Returns this without the observations that their neighbours contradict. */
     public PrintVisibility consistent() {
-        PointGrid visible = grid(true);
-        PointGrid hidden = grid(false);
-        PointGrid notClear = new PointGrid(unclear, NEAR_MM);
+        Neighbours wide = neighbours(NEAR_MM);
+        Neighbours close = neighbours(CLOSE_MM);
         List<Observation> shared = observations.parallelStream()
                 .filter(observation -> {
-                    int seen = visible.near(observation.at());
-                    int missing = hidden.near(observation.at());
+                    Point at = observation.at();
+                    int seen = wide.visible.near(at);
+                    int missing = wide.hidden.near(at);
                     int all = seen + missing;
                     return observation.visible()
-                            ? seen >= SHARED * all && seen >= CLEAR * (all + notClear.near(observation.at()))
-                            : missing >= SHARED * all;
+                            ? seen >= SHARED * all && seen >= CLEAR * (all + wide.unclear.near(at))
+                            : missing >= SHARED * all || 2 * close.hidden.near(at) >= close.near(at);
                 })
                 .toList();
         return with(shared);
     }
 
-    private PointGrid grid(boolean visible) {
+    /** The points within a distance of a point at which print is visible, hidden, or neither. */
+    private record Neighbours(PointGrid visible, PointGrid hidden, PointGrid unclear) {
+        int near(Point at) {
+            return visible.near(at) + hidden.near(at) + unclear.near(at);
+        }
+    }
+
+    private Neighbours neighbours(double radiusMm) {
+        return new Neighbours(grid(true, radiusMm), grid(false, radiusMm), new PointGrid(unclear, radiusMm));
+    }
+
+    private PointGrid grid(boolean visible, double radiusMm) {
         return new PointGrid(
                 observations.stream()
                         .filter(observation -> observation.visible() == visible)
                         .map(Observation::at)
                         .toList(),
-                NEAR_MM);
+                radiusMm);
     }
 }

@@ -30,6 +30,28 @@ class PrintVisibilityTest {
         assertThat(kept).noneMatch(o -> o.at().equals(SPECK) || o.at().equals(GRAIN));
     }
 
+    /** Squared paper with a tip 2.4 mm wide across one line, and a speck on another. */
+    @Test
+    void keepsTheRunThatASlenderTipHidesAndDropsASpeck() {
+        List<Observation> observations = new ArrayList<>();
+        Point speck = new Point(-10, 0.6);
+        for (int line = -4; line <= 4; line++) {
+            for (int k = -20; k <= 20; k++) {
+                Point across = new Point(5 * line, 0.6 * k);
+                Point along = new Point(0.6 * k, 5 * line + 2.5);
+                boolean isTip = line == 0 && Math.abs(across.y()) < 1.3;
+                observations.add(new Observation(across, !isTip && across.distance(speck) > 0.1));
+                observations.add(new Observation(along, true));
+            }
+        }
+        assertThat(new PrintVisibility(observations, List.of(), new double[3])
+                        .consistent().observations().stream()
+                                .filter(o -> !o.visible())
+                                .map(Observation::at))
+                .hasSize(5)
+                .allMatch(at -> at.x() == 0);
+    }
+
     /** A line seen where most of what was looked at is unclear is a pattern that looks like one. */
     @Test
     void dropsWhatIsSeenAmidMuchThatIsUnclear() {
