@@ -56,9 +56,7 @@ public record EdgeSideEstimate(double logOdds) {
     /** Distance from the handle's end at which the blade has its width. Chosen by eye. */
     private static final double BLADE_BEGINS_MM = 4;
 
-    /**
-     * @param front x at which the handle ends
-     */
+    /** @param front x at which the handle ends */
     static EdgeSideEstimate of(OutlineSides sides, double buttX, double front, double tipX) {
         double[] up = signs(x -> sides.outward(true, x), buttX, front, tipX);
         double[] down = signs(x -> sides.outward(false, x), buttX, front, tipX);

@@ -240,7 +240,8 @@ public final class Tracer {
         checkInside(picture, edge);
         checkAgainstPrint(view, edge, hidden.visibility().observations());
         progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
-        return new SilhouetteBuilder(picture, view, edge, thickness(settings)).build(settings.tipDropMm());
+        return new SilhouetteBuilder(picture, view, edge, thickness(settings), hidden.ends()::lineVisibilityAt)
+                .build(settings.tipDropMm());
     }
 
     /** Returns the landmarks' error. Which side of a double-edged blade is called the edge makes no difference. */

@@ -102,7 +102,6 @@ class EdgeSideEstimateTest {
     void twoReadingsSayWhatBothSay() {
         EdgeSideEstimate up = new EdgeSideEstimate(3);
         assertThat(up.agreeingWith(new EdgeSideEstimate(1))).isEqualTo(new EdgeSideEstimate(1));
-        assertThat(up.agreeingWith(new EdgeSideEstimate(-1)).probability(0.1))
-                .isEqualTo(0.5);
+        assertThat(up.agreeingWith(new EdgeSideEstimate(-1)).probability(0.1)).isEqualTo(0.5);
     }
 }

@@ -23,8 +23,8 @@ import javax.tools.ToolProvider;
 
 /**
  * Changes all thresholds of the trace that were chosen by eye by 10 % up or down at random, traces photos with known
- * truth, and prints how far their errors move. To be run by hand, in the project's folder: {@code
- * ThresholdSensitivityReport PHOTOS RUNS}.
+ * truth, and prints how far their errors move. To be run by hand, in the project's folder:
+ * {@code ThresholdSensitivityReport PHOTOS RUNS}.
  *
  * <p>Constants are compiled into the code that uses them, so each run compiles the sources of the trace anew, into a
  * folder before the others on the class path of a process of its own. Changed are real numbers whose comment says that
@@ -65,8 +65,9 @@ public final class ThresholdSensitivityReport {
             int changed = compileChanged(classes, new Random(run));
             Map<String, Double> traced = traced(photos, List.of(classes));
             ranges.replaceAll((name, range) -> traced.containsKey(name) ? range.with(traced.get(name)) : range);
-            long refused =
-                    ranges.keySet().stream().filter(name -> !traced.containsKey(name)).count();
+            long refused = ranges.keySet().stream()
+                    .filter(name -> !traced.containsKey(name))
+                    .count();
             System.out.printf("run %d: %d thresholds changed, %d photos refused%n", run, changed, refused);
             deleteAll(classes);
         }
@@ -93,7 +94,8 @@ public final class ThresholdSensitivityReport {
 
     /** Traces in another process, with some folders before the class path. */
     private static Map<String, Double> traced(Path photos, List<Path> before) throws IOException, InterruptedException {
-        List<String> classPath = new ArrayList<>(before.stream().map(Path::toString).toList());
+        List<String> classPath =
+                new ArrayList<>(before.stream().map(Path::toString).toList());
         classPath.add(System.getProperty("java.class.path"));
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -145,7 +147,12 @@ public final class ThresholdSensitivityReport {
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, StandardCharsets.UTF_8)) {
             List<String> options = List.of(
-                    "-proc:none", "-parameters", "-nowarn", "-d", classes.toString(), "-classpath",
+                    "-proc:none",
+                    "-parameters",
+                    "-nowarn",
+                    "-d",
+                    classes.toString(),
+                    "-classpath",
                     System.getProperty("java.class.path"));
             if (!compiler.getTask(null, manager, null, options, null, manager.getJavaFileObjectsFromPaths(written))
                     .call()) {

@@ -123,7 +123,8 @@ public record LensEvidence(LensPrior prior, LensSource source, boolean cutOut) {
     private static boolean fits(ViewSolver.Solution solution, TraceableGround ground, DecodedPhoto picture) {
         double mostPx = Math.max(MISFIT * picture.diagonalPx(), ground.located().pixelSigma());
         return solution.pixelSigma() <= mostPx
-                && solution.inliers() >= LEAST_INLIERS * ground.located().references().size();
+                && solution.inliers()
+                        >= LEAST_INLIERS * ground.located().references().size();
     }
 
     private boolean isTold() {

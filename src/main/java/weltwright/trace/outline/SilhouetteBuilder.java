@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import weltwright.camera.CameraView;
 import weltwright.camera.Plane;
@@ -73,12 +74,24 @@ public final class SilhouetteBuilder {
     private final CameraView view;
     private final List<EdgePoint> edge;
     private final ThicknessParallax thickness;
+    private final ToDoubleFunction<Point> lineVisibility;
 
-    public SilhouetteBuilder(DecodedPhoto picture, CameraView view, List<EdgePoint> edge, ThicknessParallax thickness) {
+    /**
+     * Prepares the construction.
+     *
+     * @param lineVisibility of the ground's lines at a place of the ground, as in {@link SpineBack}
+     */
+    public SilhouetteBuilder(
+            DecodedPhoto picture,
+            CameraView view,
+            List<EdgePoint> edge,
+            ThicknessParallax thickness,
+            ToDoubleFunction<Point> lineVisibility) {
         this.picture = picture;
         this.view = view;
         this.edge = edge;
         this.thickness = thickness;
+        this.lineVisibility = lineVisibility;
     }
 
     /**
@@ -156,7 +169,11 @@ public final class SilhouetteBuilder {
         LandmarkProposal proposal =
                 seenSteps.withSteps(step -> Optional.of(step).filter(at -> !seenParallax.isByThickness(along, at)));
         Point[] backs = new SpineBack(
-                        picture, p -> pixel(p, midPlane, axis), along, parallax(along, proposal, midPlane, axis, end))
+                        picture,
+                        p -> pixel(p, midPlane, axis),
+                        along,
+                        parallax(along, proposal, midPlane, axis, end),
+                        px -> lineVisibility.applyAsDouble(view.intersection(px, Plane.GROUND)))
                 .displacements(
                         along.points().get(proposal.heel()).x(),
                         along.points().get(proposal.tip()).x());

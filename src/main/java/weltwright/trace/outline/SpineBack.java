@@ -3,6 +3,7 @@ package weltwright.trace.outline;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.opencv.core.Core;
@@ -29,6 +30,9 @@ import weltwright.image.DecodedPhoto;
  *   <li>a stretch shows the rim where the medians change most at that column, and by more than noise;
  *   <li>where most stretches do, the edge lies at the rim.
  * </ol>
+ *
+ * <p>A back exactly as dark as the ground shows no rim. It still hides the ground's lines, which then end at the rim
+ * and not at the edge that was followed.
  */
 final class SpineBack {
     /** Least width of a back that is told apart from the blur of the edge; chosen by eye. */
@@ -70,6 +74,7 @@ final class SpineBack {
     private final DecodedPhoto picture;
     private final UnaryOperator<Point> pixel;
     private final OutlineParallaxCorrection parallax;
+    private final ToDoubleFunction<Point> lineVisibility;
     private final List<Point> points;
     private final List<Point> normals;
     private final double stepMm;
@@ -80,11 +85,19 @@ final class SpineBack {
      * @param pixel maps a point of the outline to the photo
      * @param along the measured outline, closed and counter-clockwise, x along the knife towards the tip
      * @param parallax of that outline
+     * @param lineVisibility of the ground's lines at a pixel: 1 where one is visible, −1 where it is hidden, 0 where
+     *     there is none
      */
-    SpineBack(DecodedPhoto picture, UnaryOperator<Point> pixel, Polyline along, OutlineParallaxCorrection parallax) {
+    SpineBack(
+            DecodedPhoto picture,
+            UnaryOperator<Point> pixel,
+            Polyline along,
+            OutlineParallaxCorrection parallax,
+            ToDoubleFunction<Point> lineVisibility) {
         this.picture = picture;
         this.pixel = pixel;
         this.parallax = parallax;
+        this.lineVisibility = lineVisibility;
         points = along.points();
         int n = points.size();
         stepMm = along.lengthMm() / n;
@@ -130,7 +143,10 @@ final class SpineBack {
             List<Station> side = stations.stream()
                     .filter(s -> normals.get(s.index()).y() > 0 == above)
                     .toList();
-            double off = rim(side.stream().filter(s -> s.widthPx() > LEAST_PX).toList());
+            List<Station> wide =
+                    side.stream().filter(s -> s.widthPx() > LEAST_PX).toList();
+            double seen = rim(wide);
+            double off = Double.isNaN(seen) && linesEndAtRim(wide) ? 0 : seen;
             if (!Double.isNaN(off)) {
                 side.forEach(s -> moves[s.index()] = s.outward().times(Math.max(0, 1 + off / s.widthPx())));
             }
@@ -144,6 +160,22 @@ final class SpineBack {
         double widthMm = Math.max(0, parallax.spineMm(p) * parallax.lean(p).dot(normal));
         Point at = pixel.apply(p);
         return new Station(i, at, pixel.apply(p.plus(normal.times(widthMm))).minus(at));
+    }
+
+    /**
+     * Returns whether most of the lines that meet the side are hidden between the edge that was followed and the rim.
+     */
+    private boolean linesEndAtRim(List<Station> side) {
+        int length = (int) Math.round(STRETCH_MM / stepMm);
+        double[] visibility = IntStream.iterate(0, from -> from < side.size(), from -> from + length)
+                .mapToDouble(from -> side.subList(from, Math.min(from + length, side.size())).stream()
+                        .mapToDouble(s -> lineVisibility.applyAsDouble(
+                                s.pixel().plus(s.outward().times(0.5))))
+                        .sum())
+                .filter(sum -> sum != 0)
+                .toArray();
+        long hidden = Arrays.stream(visibility).filter(sum -> sum < 0).count();
+        return hidden >= FEWEST && hidden >= MOST * visibility.length;
     }
 
     /** Returns the distance of the rim from where it is expected, in pixels; NaN where it is not seen. */

@@ -26,8 +26,8 @@ public record UncertainStretch(Point from, Point to) {
 
     /**
      * Returns the stretch of an outline, which was smoothed and may have been corrected since it was traced. Where it
-     * cuts off what was measured, as at a tip, the nearest points to both ends may coincide or have changed their order;
-     * the stretch is then the outline around them.
+     * cuts off what was measured, as at a tip, the nearest points to both ends may coincide or have changed their
+     * order; the stretch is then the outline around them.
      */
     public Polyline along(Polyline outline) {
         double start = outline.stationOf(from);

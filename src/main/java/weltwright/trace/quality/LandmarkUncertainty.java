@@ -10,8 +10,8 @@ import weltwright.trace.report.ErrorBudget;
  * The uncertainty of proposed landmarks.
  *
  * @param bladeLength95Mm error of the blade's length at 95 %
- * @param edgeSure probability that the edge is on the side where it is proposed, from 0.5 to 1; 1 where the
- *     user has told it, or that both sides of the blade are sharp
+ * @param edgeSure probability that the edge is on the side where it is proposed, from 0.5 to 1; 1 where the user has
+ *     told it, or that both sides of the blade are sharp
  */
 public record LandmarkUncertainty(double bladeLength95Mm, double edgeSure) {
     /** Probability below which the user is asked for the edge's side; chosen by eye. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weltwright.camera.Plane;
@@ -32,6 +33,10 @@ class SpineBackTest {
             .resampled(0.16);
 
     private static Point[] displacements(Function<Point, double[]> drawn) {
+        return displacements(drawn, at -> 0);
+    }
+
+    private static Point[] displacements(Function<Point, double[]> drawn, ToDoubleFunction<Point> lineVisibility) {
         OutlineParallaxCorrection parallax = new OutlineParallaxCorrection(
                 new ThicknessParallax(SPINE_MM, 0.5, 18, ThicknessProfile.NONE, HandleSection.ROUND, false),
                 FROM_ABOVE.view(),
@@ -44,7 +49,12 @@ class SpineBackTest {
                 0.5,
                 1);
         try (DecodedPhoto picture = FROM_ABOVE.picture(drawn)) {
-            return new SpineBack(picture, p -> FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(p)), FACE, parallax)
+            return new SpineBack(
+                            picture,
+                            p -> FROM_ABOVE.view().pixel(Plane.GROUND.pointAbove(p)),
+                            FACE,
+                            parallax,
+                            px -> lineVisibility.applyAsDouble(FROM_ABOVE.view().intersection(px, Plane.GROUND)))
                     .displacements(-50, 60);
         }
     }
@@ -82,6 +92,23 @@ class SpineBackTest {
         assertThat(Arrays.stream(displacements(at -> OverheadScene.grey(isFace(at) ? 130 : ground)))
                         .allMatch(move -> move.norm() == 0))
                 .isTrue();
+    }
+
+    /** Lines 8 mm apart end at the back's rim, of which nothing else shows; or else at the face's. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void findsABackAsDarkAsTheMatByTheEndsOfLines(boolean hasBack) {
+        Point[] moves = displacements(
+                at -> OverheadScene.grey(isFace(at) ? 200 : 40),
+                at -> Math.abs(at.x() - 8 * Math.round(at.x() / 8)) > 0.25
+                        ? 0
+                        : at.y() > NEAR_Y - (hasBack ? backMm(at.x()) : 0) ? -1 : 1);
+        for (int i = 0; i < moves.length; i++) {
+            Point p = FACE.points().get(i);
+            if (p.y() < NEAR_Y + 1 && p.x() > -49 && p.x() < 20) {
+                assertThat(moves[i].norm() / 5).as("at %s", p).isCloseTo(hasBack ? backMm(p.x()) : 0, within(0.12));
+            }
+        }
     }
 
     /** A shadow beside a blade that lies 10 mm high is blurred over millimetres. */
