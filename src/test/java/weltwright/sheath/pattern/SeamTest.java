@@ -2,6 +2,7 @@ package weltwright.sheath.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -36,6 +37,22 @@ class SeamTest {
     void aLayerCannotReachBeyondItsSeam() {
         assertThatThrownBy(() -> seam(10, 0, layer(3, 0, 10), layer(3, 6, 5)))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Layers that begin or end with their seam are whole rows; one that would begin before it is not of it. */
+    @Test
+    void aLayerLiesWhollyInItsSeam() {
+        assertThat(seam(10, 0, layer(3, 0, 10), layer(3, 6, 4)).stackMm(9)).isEqualTo(6);
+        assertThatThrownBy(() -> seam(10, 0, layer(3, 0, 10), layer(3, -1, 5)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** 3.6 mm is a tenth less than 4 mm, and 4.2 mm a twentieth more. */
+    @Test
+    void aPitchIsOffByTheShareOfItsWorstPart() {
+        assertThat(new Seam.Pitch(4, 3.6, 4.2).offBy(4)).isCloseTo(0.1, within(1e-12));
+        assertThat(new Seam.Pitch(4, 3.9, 4.2).offBy(4)).isCloseTo(0.05, within(1e-12));
+        assertThat(seam(10, 0, layer(3, 0, 10)).pitchMm()).isEqualTo(4);
     }
 
     private static Seam seam(int holes, int back, Seam.Layer... layers) {

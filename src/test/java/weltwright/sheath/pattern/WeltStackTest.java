@@ -1,6 +1,7 @@
 package weltwright.sheath.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -8,8 +9,10 @@ import java.util.OptionalInt;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import weltwright.error.UserFacingException;
 import weltwright.sheath.pattern.WeltStack.Sheets;
 import weltwright.sheath.spec.WeltSpec;
 
@@ -79,6 +82,54 @@ class WeltStackTest {
         for (Sheets sheets : stack.sheets()) {
             assertThat(stack.thicknessMm() - sheets.thicknessMm()).isLessThan(blade);
         }
+    }
+
+    /** Each stack of two thicknesses tried one by one: none that is thick enough is thinner, or as thin of fewer. */
+    @Property(tries = 200)
+    void noOtherStackIsBetter(
+            @ForAll @DoubleRange(min = 1, max = 9) double blade,
+            @ForAll @IntRange(min = 8, max = 40) int thin,
+            @ForAll @IntRange(min = 8, max = 40) int thick) {
+        double a = thin / 10.0;
+        double b = thick / 10.0;
+        WeltStack stack = WeltStack.of(blade, choice(OptionalInt.empty(), List.of(a, b)), 3);
+        for (int i = 0; i <= 12; i++) {
+            for (int k = 0; i + k <= 12; k++) {
+                double mm = i * a + k * b;
+                if (mm >= blade) {
+                    assertThat(mm).isGreaterThan(stack.thicknessMm() - 1e-6);
+                    assertThat(Math.abs(mm - stack.thicknessMm()) > 1e-6 || i + k >= stack.layers())
+                            .as("%s of %s and %s of %s", i, a, k, b)
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    /** Two layers of leather as thick as the blade, whichever leather is named first, beat three of a thinner one. */
+    @Test
+    void ofEqualStacksThatOfFewestLayersIsLaid() {
+        for (List<Double> leathers : List.of(List.of(2.0, 3.0), List.of(3.0, 2.0))) {
+            assertThat(WeltStack.of(6, choice(OptionalInt.empty(), leathers), 3).sheets())
+                    .containsExactly(new Sheets(2, 3));
+        }
+    }
+
+    /** Paper-thin leather would need more layers than anyone sews. */
+    @Test
+    void leatherTooThinForTheBladeIsRefused() {
+        WeltSpec thin = choice(OptionalInt.empty(), List.of(1.0));
+        assertThat(WeltStack.of(12, thin, 3).layers()).isEqualTo(12);
+        assertThatThrownBy(() -> WeltStack.of(12.5, thin, 3))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("thicker leather");
+    }
+
+    /** A label of two leathers tells them apart, and has no more digits than that takes. */
+    @Test
+    void thicknessesAreToldApartWithFewestDigits() {
+        WeltStack stack = new WeltStack(List.of(new Sheets(1, 3), new Sheets(1, 1.18), new Sheets(1, 1.16)));
+        assertThat(stack.sheets()).extracting(stack::thickness).containsExactly("3.0", "1.18", "1.16");
     }
 
     private static WeltSpec choice(OptionalInt layers, List<Double> leathers) {

@@ -89,4 +89,25 @@ class FairingTest {
 
         assertThat(sharpest).isLessThan(0.15);
     }
+
+    /** A step that is known to within one place reaches one place farther, on either side and at both ends. */
+    @Test
+    void aStepIsWidenedByOnePlace() {
+        assertThat(Fairing.widened(new double[] {0, 0, 5, 0, 0, 0, 3})).containsExactly(0, 5, 5, 5, 0, 3, 3);
+        assertThat(Fairing.widened(new double[] {4, 0, 0})).containsExactly(4, 4, 0);
+    }
+
+    /** A parabola is bent alike everywhere, so fairing raises it alike everywhere, by what its hollow fills. */
+    @Test
+    void aSmoothCurveComesOutNearlyAsItWas() {
+        double[] curve = new double[80];
+        for (int i = 0; i < curve.length; i++) {
+            curve[i] = 0.002 * (i - 40) * (i - 40);
+        }
+        double[] fair = Fairing.faired(curve, 6);
+        // The running mean of i² over ±6 is 14 more: 6 · 7 / 3; it is taken twice.
+        for (int i = 15; i < 65; i++) {
+            assertThat(fair[i] - curve[i]).isCloseTo(0.002 * 2 * 14, within(1e-9));
+        }
+    }
 }

@@ -39,4 +39,44 @@ class SectionDimensionsTest {
         assertThat(sizes.airMm()).isCloseTo(4 - (1.5 + 0.5), within(1e-12));
         assertThat(sizes.faceMm()).isCloseTo(Math.hypot(27, 2) + Math.hypot(6, 2), within(1e-12));
     }
+
+    /** Past the end of the welt there is none to measure; a layer that ends at the stitch is still sewn. */
+    @Test
+    void onlyTheWeltThatTheThreadGoesThroughCounts() {
+        assertThat(SectionDimensions.of(with(List.of(new SheathSection.Layer(14, 21, -2, 2))), -18)
+                        .weltMm())
+                .isEmpty();
+        assertThat(SectionDimensions.of(
+                                with(List.of(
+                                        new SheathSection.Layer(-18, -15, -2, 0),
+                                        new SheathSection.Layer(-15, -11, 0, 1.5))),
+                                -18)
+                        .weltMm())
+                .hasValue(3.5);
+    }
+
+    /** On the straight from (-15, 2) to (12, 4), a third and two thirds of the way; past the end, as at it. */
+    @Test
+    void theInsideIsReadOffBetweenItsPoints() {
+        assertThat(SectionDimensions.heightAt(CUT.face(), -15)).isEqualTo(2);
+        assertThat(SectionDimensions.heightAt(CUT.face(), -6)).isCloseTo(2 + 2 / 3.0, within(1e-12));
+        assertThat(SectionDimensions.heightAt(CUT.face(), 3)).isCloseTo(2 + 4 / 3.0, within(1e-12));
+        assertThat(SectionDimensions.heightAt(CUT.face(), 12)).isEqualTo(4);
+        assertThat(SectionDimensions.heightAt(CUT.face(), 18)).isEqualTo(2);
+        assertThat(SectionDimensions.heightAt(CUT.face(), 30)).isEqualTo(2);
+    }
+
+    private static SheathSection with(List<SheathSection.Layer> welt) {
+        return new SheathSection(
+                CUT.xMm(),
+                CUT.knife(),
+                CUT.knifeLiftMm(),
+                CUT.room(),
+                CUT.face(),
+                CUT.back(),
+                CUT.rivetCover(),
+                CUT.leatherMm(),
+                welt,
+                CUT.stitches());
+    }
 }
