@@ -13,12 +13,18 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import weltwright.fit.DrawCheck.Side;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.geometry.RigidMotion;
+import weltwright.knife.CrossSectionShape;
+import weltwright.knife.Grind;
 import weltwright.knife.Knife;
 import weltwright.knife.TestKnives;
 
@@ -120,6 +126,103 @@ class CavityTest {
             double y = cavity.path().passingMm(new Point(end, p.x()), cavity.stationMm(0));
             var corner = atThroat.getFactory().createPoint(new Point(y, p.y()).coordinate());
             assertThat(atThroat.distance(corner)).as("%s of %s", p, knife).isLessThan(0.03);
+        }
+    }
+
+    /** Stitches all round, their distances from the edge against JTS, at each position of the draw. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void eachPositionIsMeasuredToTheNearestStitch(boolean doubleEdged) {
+        Knife wedge = TestKnives.wedge(3, 0.3);
+        Knife knife = doubleEdged
+                ? new Knife(
+                        wedge.outline(),
+                        wedge.landmarks(),
+                        3,
+                        16,
+                        CrossSectionShape.usual(0.3).withGrind(Grind.DOUBLE_EDGED))
+                : wedge;
+        List<Point> stitches = new ArrayList<>();
+        for (int x = 96; x > -3; x -= 7) {
+            stitches.add(new Point(x, -15 - 0.04 * (x - 40) * (x - 40) / 10));
+            stitches.add(new Point(x + 2, 13 + 0.03 * x));
+        }
+        Cavity cavity = new Cavity(knife, 0, 0.8);
+        DrawCheck check = cavity.check(stitches, GIVE_MM);
+        Geometry holes = new GeometryFactory()
+                .createMultiPointFromCoords(
+                        stitches.stream().map(Point::coordinate).toArray(Coordinate[]::new));
+
+        // Its sides are straight and parallel, so what is swept is the knife.
+        assertThat(check.steps()).hasSizeGreaterThan(40).allSatisfy(step -> {
+            double edge = inside(cavity.sweptEdge(), check.path().drawn(step.drawnMm()))
+                    .distance(holes);
+            double spine = inside(cavity.sweptSpine(), check.path().drawn(step.drawnMm()))
+                    .distance(holes);
+            assertThat(step.edgeToStitchMm()).isCloseTo(doubleEdged ? Math.min(edge, spine) : edge, within(1e-6));
+            assertThat(step.edge().distance(step.stitch())).isCloseTo(step.edgeToStitchMm(), within(1e-9));
+            assertThat(stitches).contains(step.stitch());
+        });
+        assertThat(check.leastEdgeToStitchMm())
+                .isCloseTo(
+                        check.steps().stream()
+                                .mapToDouble(DrawCheck.Step::edgeToStitchMm)
+                                .min()
+                                .orElseThrow(),
+                        within(1e-9));
+        assertThat(check.steps().get(0).drawnMm()).isZero();
+    }
+
+    /** What of a side is still in a sheath whose throat is at x = 0. */
+    private static Geometry inside(Polyline side, RigidMotion drawn) {
+        List<Point> points =
+                side.points().stream().map(drawn::apply).filter(p -> p.x() >= 0).toList();
+        return Polyline.open(points).lineString();
+    }
+
+    /** Common practice: 4 mm from edge to stitch. */
+    @ParameterizedTest
+    @ValueSource(doubles = {3.9, 4, 4.1})
+    void stitchesAreSafeFromFourMillimetresOn(double distanceMm) {
+        Retention grip = new Retention(GIVE_MM, 0, 0, 0, List.of());
+        DrawCheck check = new DrawCheck(DrawPath.alongAxis(), grip, distanceMm, List.of());
+        assertThat(check.stitchesAreSafe()).isEqualTo(distanceMm >= 4);
+    }
+
+    /** Padding of 2 mm goes round with the knife as a Minkowski sum with a segment: 2 · 2 mm more girth (Cauchy). */
+    @Test
+    void paddingThickensTheSectionsWhereItLies() {
+        Cavity bare = new Cavity(TestKnives.straight(), 0, 0.8);
+        Cavity padded = bare.padded(x -> x < 40 ? 2 : 0);
+        for (int i = 0; i < bare.size(); i++) {
+            double more = bare.stationMm(i) < 40 ? 2 : 0;
+            assertThat(padded.paddingMm(i)).isEqualTo(more);
+            assertThat(bare.paddingMm(i)).isZero();
+            assertThat(padded.section(i).perimeterMm() - bare.section(i).perimeterMm())
+                    .isCloseTo(2 * more, within(1e-9));
+            assertThat(padded.section(i).highestMm() - bare.section(i).highestMm())
+                    .isCloseTo(more / 2, within(1e-9));
+            assertThat(padded.section(i, 3).perimeterMm() - bare.section(i).perimeterMm())
+                    .isCloseTo(2 * 3, within(1e-9));
+        }
+        assertThat(padded.check(List.of(), GIVE_MM).grip())
+                .isEqualTo(bare.check(List.of(), GIVE_MM).grip());
+    }
+
+    /** Drawn along its axis, the highest of the spine passes the throat, and the tip passes every station. */
+    @Test
+    void theHighestThatIsSweptIsTheKnifesHighest() {
+        Knife knife = TestKnives.straight();
+        Cavity cavity = new Cavity(knife, 0, 0.8);
+        double highest = knife.outline().sampled(0.1).points().stream()
+                .filter(p -> p.x() >= 0)
+                .mapToDouble(Point::y)
+                .max()
+                .orElseThrow();
+        assertThat(cavity.highestSpineMm()).isCloseTo(highest, within(0.05));
+        assertThat(cavity.tip().distance(knife.landmarks().tip())).isLessThan(0.2);
+        for (int i = 0; i < cavity.size(); i++) {
+            assertThat(cavity.highestEdgeMm(i)).isCloseTo(cavity.tip().y(), within(1e-9));
         }
     }
 }

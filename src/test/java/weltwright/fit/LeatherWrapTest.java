@@ -118,6 +118,42 @@ class LeatherWrapTest {
         assertThat(wrap.growthOnSpineSideMm(0)).isCloseTo(Math.hypot(24, 6) - 24, within(1e-9));
     }
 
+    /** From a flat back up to a welt: the same seen in a mirror, and all of it on the rising side. */
+    @Test
+    void aStripThatOnlyRisesIsStraight() {
+        LeatherWrap wrap = LeatherWrap.panel(new Point(-12, -3), new Point(12, 3), box(6, 10, 1), NEUTRAL);
+        assertThat(wrap.flatMm()).isCloseTo(Math.hypot(24, 6), within(1e-9));
+        assertThat(wrap.growthOnEdgeSideMm(0)).isCloseTo(Math.hypot(24, 6) - 24, within(1e-9));
+        assertThat(wrap.growthOnSpineSideMm(0)).isZero();
+    }
+
+    /**
+     * Seen in a mirror a strip is as long, and what it rises it falls. Its two ends may lie at different heights, so
+     * that it rises or falls all along.
+     */
+    @Property(tries = 300)
+    void aMirrorSwapsTheTwoSides(
+            @ForAll @DoubleRange(min = -6, max = 6) double left,
+            @ForAll @DoubleRange(min = -6, max = 6) double right,
+            @ForAll @Size(min = 4, max = 8) List<@DoubleRange(min = -10, max = 10) Double> values) {
+        List<Point> over = new ArrayList<>(List.of(new Point(-8, -6), new Point(7, -6)));
+        for (int i = 0; i + 1 < values.size(); i += 2) {
+            over.add(new Point(values.get(i), values.get(i + 1)));
+        }
+        List<Point> mirrored = over.stream().map(p -> new Point(-p.x(), p.y())).toList();
+        LeatherWrap wrap = LeatherWrap.panel(new Point(-14, left), new Point(15, right), ConvexHull.of(over), NEUTRAL);
+        LeatherWrap other =
+                LeatherWrap.panel(new Point(-15, right), new Point(14, left), ConvexHull.of(mirrored), NEUTRAL);
+
+        assertThat(other.flatMm()).isCloseTo(wrap.flatMm(), within(1e-9));
+        assertThat(wrap.growthOnEdgeSideMm(0) + wrap.growthOnSpineSideMm(0))
+                .isCloseTo(wrap.flatMm() - 29, within(1e-9));
+        // Where the strip lies level on top of several points, any of them may be the ridge.
+        if (wrap.fibre().risingMm() > 0 && wrap.fibre().fallingMm() > 0) {
+            assertThat(other.growthOnSpineSideMm(0)).isCloseTo(wrap.growthOnEdgeSideMm(0), within(1e-6));
+        }
+    }
+
     /** Against a chain of links that is pulled tight over handle and welt, to the accuracy of its links. */
     @Test
     void aPanelOverAHandleIsAsLongAsAStripPulledTight() {

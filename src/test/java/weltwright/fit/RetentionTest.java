@@ -61,6 +61,51 @@ class RetentionTest {
         assertThat(grip.hold()).isEqualTo(Retention.Hold.NONE);
     }
 
+    /** Stations 2 mm apart, read off by hand: 6 of the handle, of which 5 are within what leather gives. */
+    @Test
+    void lengthsAreCountedInStations() {
+        Retention grip = Retention.of(
+                List.of(
+                        station(-12, Part.HANDLE, 2.5, 2.5, 0),
+                        station(-10, Part.HANDLE, 2, 1, 1),
+                        station(-8, Part.HANDLE, 0.2, 0.2, 0),
+                        station(-6, Part.HANDLE, 0, 0, 0),
+                        station(-4, Part.HANDLE, 0.8, 0, 0.8),
+                        station(-2, Part.HANDLE, 0, 0, 0),
+                        station(0, Part.BLADE, 1, 0.2, 0.1),
+                        station(2, Part.BLADE, 0, 0, 0)),
+                2);
+        assertThat(grip.handleMm()).isEqualTo(12);
+        assertThat(grip.gripMm()).isEqualTo(10);
+        assertThat(grip.throatMm()).isEqualTo(2.5);
+        assertThat(grip.narrows()).extracting(Retention.Narrow::fromMm).containsExactly(0.0, -4.0, -12.0);
+        assertThat(grip.narrows()).extracting(Retention.Narrow::toMm).containsExactly(0.0, -4.0, -10.0);
+        assertThat(grip.narrows()).extracting(Retention.Narrow::byMm).containsExactly(1.0, 0.8, 2.5);
+        assertThat(grip.narrows()).extracting(grip::isGripped).containsExactly(false, true, false);
+        assertThat(grip.narrows().get(0).sides()).as("thinner only").isEmpty();
+        assertThat(grip.narrows().get(1).sides()).singleElement().satisfies(side -> {
+            assertThat(side.side()).isEqualTo(DrawCheck.Side.SPINE);
+            // One station is drawn as far as the next; the spine is at y = 9.
+            assertThat(side.outline().points()).containsExactly(new Point(-4, 9), new Point(-2, 9));
+        });
+        assertThat(grip.narrows().get(2).isOn(DrawCheck.Side.EDGE)).isTrue();
+        assertThat(grip.narrows().get(2).isOn(DrawCheck.Side.SPINE)).isTrue();
+        assertThat(grip.pushedOpenMm()).as("no more than leather gives").isEqualTo(2);
+        assertThat(grip.hold()).isEqualTo(Retention.Hold.FORM);
+    }
+
+    private static Retention.Station station(double xMm, Part part, double byMm, double edgeByMm, double spineByMm) {
+        return new Retention.Station(xMm, part, byMm, -11, edgeByMm, 9, spineByMm);
+    }
+
+    /** A handle is held over 8 mm of its length, or not at all. */
+    @Test
+    void aHandleIsHeldFromEightMillimetresOn() {
+        assertThat(new Retention(2, 8, 8, 0, List.of()).hold()).isEqualTo(Retention.Hold.FRICTION);
+        assertThat(new Retention(2, 7.9, 7.9, 0, List.of()).hold()).isEqualTo(Retention.Hold.BLADE_ALONE);
+        assertThat(new Retention(2, 30, 7.9, 3, List.of()).hold()).isEqualTo(Retention.Hold.NONE);
+    }
+
     /**
      * A blade that is 20.6 mm wide but for its first 14 mm, where its edge is at {@code heelY}, and a handle that is as
      * wide at its front and narrower by {@code waistMm} 30 mm behind it.
