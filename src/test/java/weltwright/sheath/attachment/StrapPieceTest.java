@@ -45,8 +45,8 @@ class StrapPieceTest {
     }
 
     /**
-     * Stitches in the corners of a box keep their margin from a round end: the corner, 9 mm off the middle, is then 12
-     * mm less the margin of 1.5 mm from the centre of the round, or nearer, and half an inch from the end at least.
+     * Stitches in the corners of a box keep their margin of 3 mm from the round end of a strap 40 mm wide: a corner is
+     * then 20 mm less the margin from the centre of the round, or nearer, and half an inch from the end at least.
      */
     @Test
     void theCornersOfABoxKeepTheirMarginFromTheRoundEnd() {

@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 class LeatherTest {
     private static final Leather BODY = new Leather(3, 0.4, 0.02, Leather.Bulge.FACE, 1.7);
 
-    /** DIN 6935, bending of flat products, writes the same of sheet: K from 0 at the inside to 1 at the outside. */
+    /**
+     * DIN 6935, bending of flat products, writes the same of sheet (from memory): K from 0 at the inside to 1 at the
+     * outside.
+     */
     @Test
     void theNeutralFibreLiesBetweenInsideAndOutside() {
         assertThat(BODY.withNeutralFactor(0).neutralMm()).isZero();
