@@ -27,6 +27,22 @@ class WeltStackTest {
         assertThat(stack.thicknessMm()).isCloseTo(4.8, within(1e-9));
     }
 
+    /** 4 + 1 + 1 and 3 + 3 are both 6 mm. */
+    @Test
+    void ofTwoStacksAsThickTheOneOfFewerLayersIsTaken() {
+        assertThat(WeltStack.of(6, choice(OptionalInt.empty(), List.of(4.0, 3.0, 1.0)), 3)
+                        .sheets())
+                .containsExactly(new Sheets(2, 3));
+    }
+
+    /** A millimetre's thousandth is less than leather is even. Common practice. */
+    @Test
+    void leathersOfAboutOneThicknessAreOne() {
+        assertThat(WeltStack.of(5, choice(OptionalInt.empty(), List.of(3.0, 2.9995)), 3)
+                        .sheets())
+                .containsExactly(new Sheets(2, 3));
+    }
+
     @Test
     void withoutOtherLeatherTheSheathsOwnIsTaken() {
         assertThat(WeltStack.of(3.5, choice(OptionalInt.empty(), List.of()), 3).sheets())

@@ -42,6 +42,16 @@ class SpecValidatorTest {
                 .doesNotThrowAnyException();
     }
 
+    /** Of a handle 110 mm long a fifth is left for the hand, 22 mm, as the class says. */
+    @Test
+    void aFifthOfTheHandleIsLeftForTheHand() {
+        Knife knife = TestKnives.dropPoint();
+        assertThatCode(() -> SpecValidator.check(knife, SPEC.withHandleDepthMm(87)))
+                .doesNotThrowAnyException();
+        assertThatThrownBy(() -> SpecValidator.check(knife, SPEC.withHandleDepthMm(89)))
+                .isInstanceOf(UserFacingException.class);
+    }
+
     static Stream<Arguments> choices() {
         return Stream.of(
                 choice("leather thickness", s -> s.withLeather(s.leather().withThicknessMm(8.1))),
