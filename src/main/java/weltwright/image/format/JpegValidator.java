@@ -57,6 +57,9 @@ final class JpegValidator {
             }
             int from = at + 3;
             int to = at + 1 + JpegMarkers.length(file, at + 1);
+            if (to < from || to > file.length) {
+                break; // The file was cut off within this segment, or the segment's length is damaged.
+            }
             switch (marker) {
                 case 0xDB -> quantization(from, to);
                 case 0xC4 -> huffman(from, to);
@@ -122,7 +125,7 @@ final class JpegValidator {
      * @return the offset after the scan's data
      */
     private int scan(int from, int to) {
-        int count = file[from] & 0xFF;
+        int count = from < to ? file[from] & 0xFF : 0;
         JpegFrameHeader frame = this.frame;
         if (frame == null
                 || to - from < 4 + 2 * count
