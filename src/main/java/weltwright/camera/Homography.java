@@ -1,7 +1,11 @@
 package weltwright.camera;
 
+import java.util.List;
 import org.opencv.core.Mat;
+import org.opencv.core.MatOfPoint2f;
+import org.opencv.imgproc.Imgproc;
 import weltwright.geometry.Point;
+import weltwright.image.opencv.OpenCvPoints;
 
 /**
  * A projective map of a plane, such as that from the ground to the picture of a lens without distortion.
@@ -19,6 +23,16 @@ public record Homography(double[] h) {
         matrix.get(0, 0, h);
         matrix.release();
         return new Homography(h);
+    }
+
+    /** Returns the map of four points, no three of them on a line, to four others. */
+    public static Homography between(List<Point> from, List<Point> to) {
+        MatOfPoint2f given = OpenCvPoints.exact(from);
+        MatOfPoint2f wanted = OpenCvPoints.exact(to);
+        Homography map = of(Imgproc.getPerspectiveTransform(given, wanted));
+        given.release();
+        wanted.release();
+        return map;
     }
 
     /** Maps a point. */

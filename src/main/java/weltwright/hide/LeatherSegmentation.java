@@ -66,8 +66,9 @@ record LeatherSegmentation(Polyline outline, List<Polyline> holes, double pxPerC
         Mat bgr = reduced(photo, scale);
         Mat mask = new Mat(bgr.size(), CvType.CV_8U, new Scalar(Imgproc.GC_BGD));
         int rim = (int) Math.ceil(BARE_RIM * Math.max(bgr.cols(), bgr.rows()));
-        mask.submat(new Rect(rim, rim, bgr.cols() - 2 * rim, bgr.rows() - 2 * rim))
-                .setTo(new Scalar(Imgproc.GC_PR_FGD));
+        Mat within = mask.submat(new Rect(rim, rim, bgr.cols() - 2 * rim, bgr.rows() - 2 * rim));
+        within.setTo(new Scalar(Imgproc.GC_PR_FGD));
+        within.release();
         LeatherSegmentation found = cut(bgr, mask, scale, known).orElseThrow(LeatherSegmentation::noLeather);
         double reach = (rim + 1) / scale;
         if (found.outline.points().stream()

@@ -265,12 +265,13 @@ public final class DecodedPhoto implements AutoCloseable {
         Mat own = new Mat();
         Imgproc.cvtColor(colour, own, Imgproc.COLOR_BGR2GRAY);
         Mat difference = new Mat();
-        Core.subtract(grey, own, difference, new Mat(), CvType.CV_16S);
+        Mat everywhere = new Mat();
+        Core.subtract(grey, own, difference, everywhere, CvType.CV_16S);
         Mat inEach = new Mat();
         Core.merge(List.of(difference, difference, difference), inEach);
         Mat matched = new Mat();
-        Core.add(colour, inEach, matched, new Mat(), CvType.CV_8U);
-        for (Mat used : List.of(own, difference, inEach)) {
+        Core.add(colour, inEach, matched, everywhere, CvType.CV_8U);
+        for (Mat used : List.of(own, difference, inEach, everywhere)) {
             used.release();
         }
         return matched;

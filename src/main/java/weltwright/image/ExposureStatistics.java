@@ -48,14 +48,18 @@ public record ExposureStatistics(double whiteLevel, double blackLevel, double cl
         Mat fours = whole.reshape(1, rows);
         Mat some = fours.colRange(0, grey.cols());
         Mat counts = new Mat();
-        Imgproc.calcHist(List.of(some), new MatOfInt(0), new Mat(), counts, new MatOfInt(256), new MatOfFloat(0, 256));
+        MatOfInt channel = new MatOfInt(0);
+        Mat everywhere = new Mat();
+        MatOfInt levels = new MatOfInt(256);
+        MatOfFloat range = new MatOfFloat(0, 256);
+        Imgproc.calcHist(List.of(some), channel, everywhere, counts, levels, range);
         float[] count = new float[256];
         counts.get(0, 0, count);
         double[] parts = new double[256];
         for (int i = 0; i < parts.length; i++) {
             parts[i] = count[i] / some.total();
         }
-        for (Mat used : List.of(whole, fours, some, counts)) {
+        for (Mat used : List.of(whole, fours, some, counts, channel, everywhere, levels, range)) {
             used.release();
         }
         return parts;

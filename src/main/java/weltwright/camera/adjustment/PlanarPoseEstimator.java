@@ -33,12 +33,16 @@ final class PlanarPoseEstimator {
         matrix.put(1, 1, camera.focalPx());
         matrix.put(0, 2, camera.centreXPx());
         matrix.put(1, 2, camera.centreYPx());
+        MatOfDouble noDistortion = new MatOfDouble();
         Mat rotation = new Mat();
         Mat translation = new Mat();
         // EPnP sometimes fails on planes; IPPE is made for them.
-        Calib3d.solvePnP(
-                places, pixels, matrix, new MatOfDouble(), rotation, translation, false, Calib3d.SOLVEPNP_IPPE);
-        return new CameraView(camera, vector(rotation), vector(translation));
+        Calib3d.solvePnP(places, pixels, matrix, noDistortion, rotation, translation, false, Calib3d.SOLVEPNP_IPPE);
+        CameraView view = new CameraView(camera, vector(rotation), vector(translation));
+        for (Mat used : List.of(places, pixels, matrix, noDistortion, rotation, translation)) {
+            used.release();
+        }
+        return view;
     }
 
     private static Vector3 vector(Mat column) {

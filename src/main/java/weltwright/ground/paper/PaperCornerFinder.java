@@ -107,13 +107,14 @@ final class PaperCornerFinder {
             double level = range.minVal + (range.maxVal - range.minVal) * k / (LEVELS + 1);
             // A black border closes the contours of regions that extend beyond the picture.
             Mat whiter = Mat.zeros(white.rows() + 2, white.cols() + 2, CvType.CV_8U);
-            Core.compare(
-                    white, new Scalar(level), whiter.submat(1, white.rows() + 1, 1, white.cols() + 1), Core.CMP_GT);
+            Mat inner = whiter.submat(1, white.rows() + 1, 1, white.cols() + 1);
+            Core.compare(white, new Scalar(level), inner, Core.CMP_GT);
             List<MatOfPoint> contours = new ArrayList<>();
+            Mat hierarchy = new Mat();
             Imgproc.findContours(
                     whiter,
                     contours,
-                    new Mat(),
+                    hierarchy,
                     Imgproc.RETR_EXTERNAL,
                     Imgproc.CHAIN_APPROX_NONE,
                     new org.opencv.core.Point(-1, -1));
@@ -121,8 +122,11 @@ final class PaperCornerFinder {
                 if (Imgproc.contourArea(contour) > LEAST_PART * white.total()) {
                     quads.addAll(quads(segments(contour)));
                 }
+                contour.release();
             }
-            whiter.release();
+            for (Mat used : List.of(hierarchy, inner, whiter)) {
+                used.release();
+            }
         }
         return quads;
     }
@@ -133,6 +137,8 @@ final class PaperCornerFinder {
         MatOfPoint2f corners = new MatOfPoint2f();
         Imgproc.approxPolyDP(chain, corners, 0.004 * Imgproc.arcLength(chain, true), true);
         org.opencv.core.Point[] c = corners.toArray();
+        chain.release();
+        corners.release();
         List<Segment> segments = new ArrayList<>();
         for (int i = 0; i < c.length; i++) {
             org.opencv.core.Point next = c[(i + 1) % c.length];

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.opencv.imgproc.Imgproc;
 import weltwright.camera.ControlPoint;
 import weltwright.camera.Homography;
 import weltwright.camera.Vector3;
@@ -19,7 +18,6 @@ import weltwright.ground.rectangle.RectangleSideDetector;
 import weltwright.image.DecodedPhoto;
 import weltwright.image.ExposureStatistics;
 import weltwright.image.InterpolatedChannel;
-import weltwright.image.opencv.OpenCvPoints;
 import weltwright.message.Messages;
 
 /**
@@ -201,9 +199,9 @@ public final class PaperSheetFinder {
      * flexible new technique for camera calibration</i>, 2000).
      */
     private static Unsized unsized(List<Side> sides, DecodedPhoto picture, LensPrior lens) {
-        double[] h = Homography.of(Imgproc.getPerspectiveTransform(
-                        OpenCvPoints.exact(RectangleEdges.corners(1, 1)),
-                        OpenCvPoints.exact(sides.stream().map(Side::from).toList())))
+        double[] h = Homography.between(
+                        RectangleEdges.corners(1, 1),
+                        sides.stream().map(Side::from).toList())
                 .h();
         double roughRatio = side(h, 0, picture, lens.focalPx()) / side(h, 1, picture, lens.focalPx());
         List<ControlPoint> edges =

@@ -3,7 +3,6 @@ package weltwright.ground.rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.opencv.imgproc.Imgproc;
 import weltwright.camera.ControlPoint;
 import weltwright.camera.Homography;
 import weltwright.geometry.Point;
@@ -12,7 +11,6 @@ import weltwright.ground.EdgeProfileLocation;
 import weltwright.ground.GroundLabel;
 import weltwright.ground.GroundLines;
 import weltwright.ground.GroundObservation;
-import weltwright.image.opencv.OpenCvPoints;
 
 /** Converts points on the four edges of a rectangle in a picture to control points. */
 public final class RectangleEdges {
@@ -41,8 +39,7 @@ public final class RectangleEdges {
      */
     public static List<ControlPoint> of(List<Point> corners, List<List<Point>> sides, double sizeXMm, double sizeYMm) {
         List<Point> places = corners(sizeXMm, sizeYMm);
-        Homography toSheet =
-                Homography.of(Imgproc.getPerspectiveTransform(OpenCvPoints.exact(corners), OpenCvPoints.exact(places)));
+        Homography toSheet = Homography.between(corners, places);
         List<ControlPoint> edges = new ArrayList<>();
         for (int k = 0; k < 4; k++) {
             Point from = places.get(k);

@@ -263,6 +263,8 @@ public final class ReferenceSheetFinder {
             }
             seen.add(new DetectedMarker(id[i], px));
         }
+        corners.forEach(Mat::release);
+        ids.release();
         if (reduced != grey) {
             reduced.release();
         }
@@ -296,6 +298,8 @@ public final class ReferenceSheetFinder {
         MatOfPoint2f pixels = OpenCvPoints.exact(to);
         // The tolerance allows for a bent sheet and distortion; a wrong marker is off by hundreds of pixels.
         Mat homography = Calib3d.findHomography(printed, pixels, Calib3d.RANSAC, 12);
+        printed.release();
+        pixels.release();
         if (homography.empty()) {
             throw tooLittle();
         }
@@ -332,6 +336,7 @@ public final class ReferenceSheetFinder {
                 new Size(-1, -1),
                 new TermCriteria(TermCriteria.EPS | TermCriteria.MAX_ITER, 60, 0.002));
         org.opencv.core.Point[] px = refined.toArray();
+        refined.release();
         List<ControlPoint> corners = new ArrayList<>();
         for (int i = 0; i < px.length; i++) {
             if (Math.hypot(

@@ -52,14 +52,12 @@ public record DarkRegion(Point low, Point high) {
         seen.convertTo(seen, CvType.CV_32F);
         Core.compare(seen, light, dark, Core.CMP_LT);
         Mat any = new Mat();
-        Core.transform(dark, any, Mat.ones(1, 3, CvType.CV_32F));
-        Imgproc.morphologyEx(
-                any,
-                any,
-                Imgproc.MORPH_OPEN,
-                Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(SPECK_PX, SPECK_PX)));
+        Mat sum = Mat.ones(1, 3, CvType.CV_32F);
+        Core.transform(dark, any, sum);
+        Mat speck = Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(SPECK_PX, SPECK_PX));
+        Imgproc.morphologyEx(any, any, Imgproc.MORPH_OPEN, speck);
         Rect box = Imgproc.boundingRect(any);
-        for (Mat used : List.of(seen, all, light, dark, any)) {
+        for (Mat used : List.of(seen, all, light, dark, any, sum, speck)) {
             used.release();
         }
         if (box.width == 0) {

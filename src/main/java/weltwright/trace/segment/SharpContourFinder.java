@@ -133,12 +133,13 @@ public final class SharpContourFinder {
         dropShort(edges);
         edges.get(0, 0, sharp);
         Mat grown = new Mat();
-        Imgproc.dilate(edges, grown, disc(TOGETHER_MM));
+        Mat together = disc(TOGETHER_MM);
+        Imgproc.dilate(edges, grown, together);
         Mat labels = new Mat();
         int count = Imgproc.connectedComponents(grown, labels);
         int[] label = new int[sharp.length];
         labels.get(0, 0, label);
-        for (Mat used : List.of(edges, grown, labels)) {
+        for (Mat used : List.of(edges, grown, together, labels)) {
             used.release();
         }
         int[] size = new int[count];
@@ -257,13 +258,18 @@ public final class SharpContourFinder {
 
     private float[] cost(List<Point> edges, List<Point> middle) {
         Mat open = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        Imgproc.fillConvexPoly(open, hull(edges), new Scalar(255));
-        Imgproc.dilate(open, open, disc(ROOM_MM));
+        MatOfPoint hull = hull(edges);
+        Imgproc.fillConvexPoly(open, hull, new Scalar(255));
+        Mat room = disc(ROOM_MM);
+        Imgproc.dilate(open, open, room);
         // Three pixels wide, so that no path passes between two of its pixels.
-        Imgproc.polylines(open, List.of(OpenCvPoints.rounded(middle)), false, new Scalar(0), 3);
+        MatOfPoint line = OpenCvPoints.rounded(middle);
+        Imgproc.polylines(open, List.of(line), false, new Scalar(0), 3);
         byte[] mayGo = new byte[sharpness.values().length];
         open.get(0, 0, mayGo);
-        open.release();
+        for (Mat used : List.of(open, hull, room, line)) {
+            used.release();
+        }
         float[] cost = new float[mayGo.length];
         for (int i = 0; i < cost.length; i++) {
             double edge = sharpness.values()[i] / HALF_COST;
@@ -297,7 +303,9 @@ public final class SharpContourFinder {
 
     private boolean hasSecondLine(List<Point> edges, Polyline path) {
         Mat inside = new Mat(raster.rows(), raster.columns(), CvType.CV_8U, new Scalar(0));
-        Imgproc.fillPoly(inside, List.of(OpenCvPoints.rounded(path.points())), new Scalar(255));
+        MatOfPoint area = OpenCvPoints.rounded(path.points());
+        Imgproc.fillPoly(inside, List.of(area), new Scalar(255));
+        area.release();
         byte[] beyond = changed(inside, Imgproc.MORPH_DILATE, BLUR_MM);
         byte[] within = changed(inside, Imgproc.MORPH_ERODE, BLUR_MM);
         byte[] deep = changed(inside, Imgproc.MORPH_ERODE, BESIDE_MM);
@@ -318,10 +326,12 @@ public final class SharpContourFinder {
 
     private byte[] changed(Mat mask, int operation, double radiusMm) {
         Mat changed = new Mat();
-        Imgproc.morphologyEx(mask, changed, operation, disc(radiusMm));
+        Mat disc = disc(radiusMm);
+        Imgproc.morphologyEx(mask, changed, operation, disc);
         byte[] pixels = new byte[raster.columns() * raster.rows()];
         changed.get(0, 0, pixels);
         changed.release();
+        disc.release();
         return pixels;
     }
 
@@ -330,7 +340,10 @@ public final class SharpContourFinder {
         MatOfInt indices = new MatOfInt();
         Imgproc.convexHull(points, indices);
         List<org.opencv.core.Point> all = points.toList();
-        return new MatOfPoint(indices.toList().stream().map(all::get).toArray(org.opencv.core.Point[]::new));
+        MatOfPoint hull = new MatOfPoint(indices.toList().stream().map(all::get).toArray(org.opencv.core.Point[]::new));
+        points.release();
+        indices.release();
+        return hull;
     }
 
     private Mat disc(double radiusMm) {

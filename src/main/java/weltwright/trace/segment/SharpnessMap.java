@@ -107,13 +107,14 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
         Imgproc.filter2D(across, across, CvType.CV_32F, kernel);
         Core.multiply(across, across, across);
         Mat square = new Mat();
-        Core.transform(across, square, Mat.ones(1, 3, CvType.CV_32F));
+        Mat sum = Mat.ones(1, 3, CvType.CV_32F);
+        Core.transform(across, square, sum);
         Mat part = new Mat();
         Imgproc.filter2D(known, part, CvType.CV_32F, kernel);
         Core.max(part, new Scalar(LEAST_KNOWN), part);
         Core.multiply(part, part, part);
         Core.divide(square, part, square);
-        for (Mat used : List.of(across, kernel, part)) {
+        for (Mat used : List.of(across, kernel, part, sum)) {
             used.release();
         }
         return square;
@@ -122,7 +123,9 @@ public record SharpnessMap(PlaneRaster raster, float[] values) {
     /** Returns 1 where the ground is plain all around a pixel, 0 elsewhere. */
     private static Mat known(Mat plain, Size half) {
         Mat known = new Mat();
-        Imgproc.erode(plain, known, Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(5, 5)));
+        Mat around = Imgproc.getStructuringElement(Imgproc.MORPH_RECT, new Size(5, 5));
+        Imgproc.erode(plain, known, around);
+        around.release();
         Imgproc.resize(known, known, half, 0, 0, Imgproc.INTER_AREA);
         Imgproc.threshold(known, known, 254, 1, Imgproc.THRESH_BINARY);
         known.convertTo(known, CvType.CV_32F);
