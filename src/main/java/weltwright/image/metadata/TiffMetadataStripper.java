@@ -105,7 +105,7 @@ final class TiffMetadataStripper {
 
     private static void copy(ByteBuffer tiff, int entry, int tag, int type, TiffWriter kept) {
         if (type == TiffWriter.RATIONAL) {
-            long[] parts = new long[2 * tiff.getInt(entry + 4)];
+            long[] parts = new long[2 * count(tiff, entry, type)];
             for (int i = 0; i < parts.length; i++) {
                 parts[i] = tiff.getInt(tiff.getInt(entry + 8) + 4 * i);
             }
@@ -123,10 +123,10 @@ final class TiffMetadataStripper {
 
     /** Reads the integers of a tag. */
     private static long[] values(ByteBuffer tiff, int entry, int type) {
-        int count = tiff.getInt(entry + 4);
-        int size = type < SIZES.length ? SIZES[type] : 0;
-        if (count < 0 || size == 0 || size > 4 || (long) count * size > tiff.limit() || count > MOST_BLOCKS) {
-            throw new IllegalArgumentException("a tag of type " + type + " with " + count + " values");
+        int count = count(tiff, entry, type);
+        int size = SIZES[type];
+        if (size > 4) {
+            throw new IllegalArgumentException("integers of type " + type);
         }
         int at = at(tiff, entry, count * size);
         long[] values = new long[count];
@@ -138,6 +138,16 @@ final class TiffMetadataStripper {
             };
         }
         return values;
+    }
+
+    /** Reads the number of a tag's values, which fit into the file. */
+    private static int count(ByteBuffer tiff, int entry, int type) {
+        int count = tiff.getInt(entry + 4);
+        int size = type < SIZES.length ? SIZES[type] : 0;
+        if (count < 0 || size == 0 || (long) count * size > tiff.limit() || count > MOST_BLOCKS) {
+            throw new IllegalArgumentException("a tag of type " + type + " with " + count + " values");
+        }
+        return count;
     }
 
     private static int at(ByteBuffer tiff, int entry, int bytes) {
