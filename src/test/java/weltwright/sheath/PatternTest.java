@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -22,9 +21,6 @@ import weltwright.fit.DrawCheck;
 import weltwright.fit.TautStrip;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.geometry.curve.Outline;
-import weltwright.geometry.curve.OutlineNode;
-import weltwright.knife.CrossSectionShape;
 import weltwright.knife.Knife;
 import weltwright.knife.SuperEllipse;
 import weltwright.knife.TestKnives;
@@ -207,18 +203,6 @@ class PatternTest {
                 / 2;
         // A right-handed welt is laid with the edge's side to positive x.
         return flat - (10 + 0.8 + seam.layers().get(1).holes().get(i).x());
-    }
-
-    @Test
-    void anOutlineThatCrossesItselfIsRefused() {
-        Knife drop = TestKnives.dropPoint();
-        List<OutlineNode> nodes = new ArrayList<>(drop.outline().nodes());
-        Collections.swap(nodes, 5, 9);
-        Knife crossed = new Knife(new Outline(nodes), drop.landmarks(), 3, 18, CrossSectionShape.usual(0.3));
-
-        assertThatThrownBy(() -> PatternMaker.make(crossed, TestSpecs.bladeAlone(SheathKind.PANELS)))
-                .isInstanceOf(UserFacingException.class)
-                .hasMessageContaining("crosses itself");
     }
 
     /** Worked by hand: belt 38 × 4 mm, 10 mm of play, leather 3 mm with K 0.5, first stitches two margins down. */
