@@ -96,7 +96,10 @@ public final class KnifeEdgeFollower {
         Polyline contour = hidden.contour()
                 .smoothed(hidden.roughMm(), ROUGH_STEP_MM)
                 .map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
-        TipSharpener tips = new TipSharpener(picture, pxPerMm);
+        TipSharpener tips = new TipSharpener(
+                picture,
+                pxPerMm,
+                px -> hidden.pattern().printAt(view.intersection(px, Plane.GROUND)) == GroundPrint.NONE);
         return follow(contour, Double.POSITIVE_INFINITY, tips::sharpen);
     }
 

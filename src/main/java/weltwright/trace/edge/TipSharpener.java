@@ -2,11 +2,10 @@ package weltwright.trace.edge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
-import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
-import weltwright.trace.appearance.ColourStatistics;
 
 /**
  * Restores the tips of a contour that smoothing has blunted.
@@ -15,11 +14,14 @@ import weltwright.trace.appearance.ColourStatistics;
  * The steps, at either end of the contour's length:
  *
  * <ol>
- *   <li>intersect lines along both sides, a few millimetres back from the end;
- *   <li>sample the knife's colours just inside that end, and the ground's beside it;
- *   <li>where the mean colour between the end and the intersection is nearer to the knife's, by Fisher's discriminant,
- *       and that beyond differs from it, the intersection is the tip; otherwise the contour is unchanged.
+ *   <li>intersect lines along both sides, a few millimetres back from the end, in an apex;
+ *   <li>cut what lies between the end and the apex into slices, and compare the mean colour of each with that of the
+ *       ground to both sides of it, without the ground's print. Where the two differ the knife hides the ground;
+ *   <li>extend the contour by the slices for which that is most likely, or leave it unchanged.
  * </ol>
+ *
+ * A tip may mirror something else than the rest of the blade. So it need not have the knife's colour, but it must stand
+ * out from the ground nearly as much as the knife does: a shadow beyond the tip stands out less.
  */
 public final class TipSharpener {
     /** Distance from the end, along the contour, at which the lines along its sides begin; chosen by eye. */
@@ -40,46 +42,54 @@ public final class TipSharpener {
     /** Least sine of that angle for a stable intersection: 6 degrees; chosen by eye. */
     private static final double LEAST_SINE = 0.1;
 
-    /** Places along and across an area at which its colours are sampled; chosen by eye. */
-    private static final int SAMPLES = 15;
+    /** Length of a slice; chosen by eye. */
+    private static final double SLICE_MM = 0.25;
 
     /** Part of the width that is sampled: the sides are blurred into the ground; chosen by eye. */
     private static final double MIDDLE_PART = 0.6;
 
-    /** Part of the known end, from the lines' beginning on, where the knife's colours are sampled; chosen by eye. */
+    /** Part of the known end, from the lines' beginning on, where the knife's colour is sampled; chosen by eye. */
     private static final double KNIFE_PART = 0.75;
 
-    /** Part of what would be added where its colours are sampled: the last of a tip is blurred. Chosen by eye. */
-    private static final double ADDED_PART = 0.7;
+    /** Part of the way to the apex from which on the tip is the apex: the last of a tip is blurred. Chosen by eye. */
+    private static final double WHOLE_PART = 0.7;
 
-    /** Distances from a side of the tip between which the ground's colours are sampled; chosen by eye. */
-    private static final double BESIDE_FROM_MM = 1;
+    /** Distances from a side of the tip between which the ground's colour is sampled; chosen by eye. */
+    private static final double BESIDE_FROM_MM = 0.4;
 
-    private static final double BESIDE_TO_MM = 4;
+    private static final double BESIDE_TO_MM = 1.4;
 
-    /** Difference from the median brightness, relative to it, above which a colour is of other print; by eye. */
-    private static final double UNEVEN_PART = 0.2;
+    /** Variance of a pixel's noise, in grey levels squared; chosen by eye. */
+    private static final double PIXEL_VARIANCE = 25;
 
-    /**
-     * Distances beyond the intersection between which the colours must be other than the knife's; the tip of sides that
-     * bulge lies a millimetre or two farther than it. Chosen by eye.
-     */
-    private static final double BEYOND_FROM_MM = 2;
+    /** Variance of a mean colour however many pixels it is of, in grey levels squared; chosen by eye. */
+    private static final double MEAN_VARIANCE = 1;
 
-    private static final double BEYOND_TO_MM = 3;
+    /** Difference of the ground's colour between both sides where only one is seen, as a part of it; chosen by eye. */
+    private static final double UNSEEN_SLOPE = 0.04;
 
-    /** Least squared difference of knife and ground, in variances of a pixel; chosen by eye. */
-    private static final double LEAST_DIFFERENCE = 0.25;
+    /** Standard deviation of a shadow beyond the tip, as a part of the knife's contrast with the ground; by eye. */
+    private static final double SHADOW_PART = 1 / 3.0;
+
+    /** Greatest squared deviation from the ground that counts, so that no single slice decides; chosen by eye. */
+    private static final double MOST_SQUARE = 9;
 
     /** Distance of the points of the contour; chosen by eye. */
     private static final double POINT_MM = 0.3;
 
     private final DecodedPhoto picture;
     private final double pxPerMm;
+    private final Predicate<Point> isPlain;
 
-    public TipSharpener(DecodedPhoto picture, double pxPerMm) {
+    /**
+     * Prepares the search.
+     *
+     * @param isPlain whether the ground at a pixel is without print
+     */
+    public TipSharpener(DecodedPhoto picture, double pxPerMm, Predicate<Point> isPlain) {
         this.picture = picture;
         this.pxPerMm = pxPerMm;
+        this.isPlain = isPlain;
     }
 
     /**
@@ -140,14 +150,16 @@ public final class TipSharpener {
         if (reach < LEAST_MM * pxPerMm || reach > MOST_MM * pxPerMm) {
             return contour;
         }
-        if (!isTip(a, b, blunt, apex)) {
+        Tip tip = new Tip(a, b, blunt, apex);
+        double part = tip.hiddenPart();
+        if (part * reach < LEAST_MM * pxPerMm) {
             return contour;
         }
         List<Point> sharp = new ArrayList<>();
         for (int k = near; k <= n - near; k++) {
             sharp.add(point(points, end + k));
         }
-        sharp.add(apex);
+        sharp.addAll(tip.end(part));
         return Polyline.closed(sharp);
     }
 
@@ -156,78 +168,142 @@ public final class TipSharpener {
     }
 
     /**
-     * Returns whether the mean colour between the blunt end and the apex is the knife's, and that beyond is not. Means
-     * over an area tell a faint difference that single pixels do not.
+     * The triangle between both sides of a tip. A place along it is 0 between the sides and 1 at the apex.
+     *
+     * @param left a point of one side, in pixels
+     * @param right a point of the other
+     * @param blunt the contour's end between them
      */
-    private boolean isTip(Point a, Point b, Point blunt, Point apex) {
-        Point middle = a.towards(b, 0.5);
-        double length = apex.distance(middle);
-        double end = blunt.distance(middle) / length;
-        double mm = pxPerMm / length;
-        ColourStatistics knife = colours(a, b, apex, 0, KNIFE_PART * end);
-        ColourStatistics ground = coloursBeside(a, b, apex);
-        ColourStatistics.Discriminant discriminant = knife.against(ground);
-        ColourStatistics added = colours(a, b, apex, end, end + ADDED_PART * (1 - end));
-        ColourStatistics beyond = colours(a, b, apex, 1 + BEYOND_FROM_MM * mm, 1 + BEYOND_TO_MM * mm);
-        return discriminant.square() > LEAST_DIFFERENCE
-                && discriminant.part(knife, added) < 0.5
-                && Math.abs(discriminant.part(knife, beyond)) > 0.5;
+    private final class Tip {
+        private final Point left;
+        private final Point right;
+        private final Point apex;
+        private final Point middle;
+        private final Point axis;
+        private final double from;
+
+        Tip(Point left, Point right, Point blunt, Point apex) {
+            this.left = left;
+            this.right = right;
+            this.apex = apex;
+            this.middle = left.towards(right, 0.5);
+            this.axis = apex.minus(middle);
+            this.from = blunt.minus(middle).dot(axis) / axis.dot(axis);
+        }
+
+        /**
+         * Returns the part of the way from the blunt end to the apex along which the ground is hidden: that of the
+         * greatest log-likelihood ratio. Each hidden slice has a colour of its own, and so a parameter more than the
+         * ground, which costs 1 (Akaike 1974).
+         */
+        double hiddenPart() {
+            int slices = Math.max(1, (int) Math.round((1 - from) * axis.norm() / (SLICE_MM * pxPerMm)));
+            MeanColour knife = inside(0, KNIFE_PART * from);
+            double sum = 0;
+            double most = 0;
+            double part = 0;
+            for (int i = 0; i < slices; i++) {
+                double start = from + (1 - from) * i / slices;
+                double stop = from + (1 - from) * (i + 1) / slices;
+                MeanColour one = beside(start, stop, -1);
+                MeanColour other = beside(start, stop, 1);
+                MeanColour slice = inside(start, stop);
+                if (slice.pixels() > 0 && one.pixels() + other.pixels() > 0) {
+                    sum += Math.min(MOST_SQUARE, squaredDeviation(slice, one, other, knife)) / 2 - 1;
+                }
+                if (sum > most) {
+                    most = sum;
+                    part = (i + 1.0) / slices;
+                }
+            }
+            return part;
+        }
+
+        /** Returns the mean over the channels of the squared deviation of a slice from the ground, in variances. */
+        private static double squaredDeviation(MeanColour slice, MeanColour one, MeanColour other, MeanColour knife) {
+            boolean both = one.pixels() > 0 && other.pixels() > 0;
+            MeanColour seen = one.pixels() > 0 ? one : other;
+            double square = 0;
+            for (int c = 0; c < 3; c++) {
+                double ground = both ? (one.bgr()[c] + other.bgr()[c]) / 2 : seen.bgr()[c];
+                double slope = both ? one.bgr()[c] - other.bgr()[c] : UNSEEN_SLOPE * ground;
+                double shadow = SHADOW_PART * (knife.bgr()[c] - ground);
+                double variance = PIXEL_VARIANCE / slice.pixels()
+                        + MEAN_VARIANCE
+                        // The ground in the middle lies between both sides, so that four deviations span them.
+                        + slope * slope / 16
+                        + shadow * shadow;
+                square += Math.pow(slice.bgr()[c] - ground, 2) / variance / 3;
+            }
+            return square;
+        }
+
+        private MeanColour inside(double start, double stop) {
+            Point half = half((start + stop) / 2).times(MIDDLE_PART);
+            return mean(start, stop, half.times(-1), half);
+        }
+
+        /** @param side −1 to the left, 1 to the right */
+        private MeanColour beside(double start, double stop, int side) {
+            Point half = half((start + stop) / 2);
+            Point out = half.unit().times(pxPerMm);
+            return mean(
+                    start,
+                    stop,
+                    half.plus(out.times(BESIDE_FROM_MM)).times(side),
+                    half.plus(out.times(BESIDE_TO_MM)).times(side));
+        }
+
+        /** Returns the vector from the axis to the right side at a place. */
+        private Point half(double place) {
+            return right.minus(left).times((1 - place) / 2);
+        }
+
+        /** Returns the mean colour of what is plain between two places and two offsets from the axis. */
+        private MeanColour mean(double start, double stop, Point offset, Point otherOffset) {
+            int rows = (int) Math.max(1, Math.ceil((stop - start) * axis.norm()));
+            int columns = (int) Math.max(1, Math.ceil(otherOffset.distance(offset)));
+            double[] sum = new double[3];
+            int pixels = 0;
+            for (int i = 0; i < rows; i++) {
+                Point foot = middle.plus(axis.times(start + (stop - start) * (i + 0.5) / rows));
+                for (int j = 0; j < columns; j++) {
+                    Point at = foot.plus(offset.towards(otherOffset, (j + 0.5) / columns));
+                    if (isPlain.test(at)) {
+                        double[] bgr = colour(at);
+                        for (int c = 0; c < 3; c++) {
+                            sum[c] += bgr[c];
+                        }
+                        pixels++;
+                    }
+                }
+            }
+            for (int c = 0; c < 3; c++) {
+                sum[c] /= Math.max(1, pixels);
+            }
+            return new MeanColour(sum, pixels);
+        }
+
+        /** Returns the points that end the contour after a part of the way from the blunt end to the apex. */
+        List<Point> end(double part) {
+            if (part > WHOLE_PART) {
+                return List.of(apex);
+            }
+            double place = from + (1 - from) * part;
+            return List.of(left.towards(apex, place), right.towards(apex, place));
+        }
     }
 
     /**
-     * Returns the colours along the middle of the triangle between both sides and the apex, and of its continuation.
+     * The mean colour of some pixels.
      *
-     * @param from place along it, 0 between the sides and 1 at the apex
-     * @param to the other end
+     * @param bgr blue, green, red, in grey levels; 0 where there are none
      */
-    private ColourStatistics colours(Point a, Point b, Point apex, double from, double to) {
-        double[] colours = new double[ColourStatistics.SIZE];
-        Point middle = a.towards(b, 0.5);
-        for (int i = 0; i < SAMPLES; i++) {
-            double along = from + (to - from) * i / (SAMPLES - 1);
-            Point half = b.minus(a).times(MIDDLE_PART / 2 * (1 - along));
-            for (int j = 0; j < SAMPLES; j++) {
-                double across = 2.0 * j / (SAMPLES - 1) - 1;
-                Point on = middle.plus(apex.minus(middle).times(along)).plus(half.times(across));
-                ColourStatistics.add(colours, 0, colour(on), 0);
-            }
-        }
-        return new ColourStatistics(colours);
-    }
+    private record MeanColour(double[] bgr, int pixels) {}
 
-    /** Returns the colours of the ground outside of both sides of the tip, without print much darker than it. */
-    private ColourStatistics coloursBeside(Point a, Point b, Point apex) {
-        List<float[]> beside = new ArrayList<>();
-        addBeside(beside, a, b, apex);
-        addBeside(beside, b, a, apex);
-        double median = OrderStatistic.median(
-                beside.stream().mapToDouble(TipSharpener::brightness).toArray());
-        double[] colours = new double[ColourStatistics.SIZE];
-        beside.stream()
-                .filter(bgr -> Math.abs(brightness(bgr) - median) < UNEVEN_PART * median)
-                .forEach(bgr -> ColourStatistics.add(colours, 0, bgr, 0));
-        return new ColourStatistics(colours);
-    }
-
-    /** Adds the colours beside one side of the tip, from a point of it to the apex, away from the other side. */
-    private void addBeside(List<float[]> colours, Point side, Point other, Point apex) {
-        Point away = side.minus(other).unit();
-        for (int i = 0; i < SAMPLES; i++) {
-            for (int j = 0; j < SAMPLES; j++) {
-                double mm = BESIDE_FROM_MM + (BESIDE_TO_MM - BESIDE_FROM_MM) * j / (SAMPLES - 1);
-                colours.add(colour(side.towards(apex, i / (SAMPLES - 1.0)).plus(away.times(mm * pxPerMm))));
-            }
-        }
-    }
-
-    private static double brightness(float[] bgr) {
-        return (bgr[0] + bgr[1] + bgr[2]) / 3;
-    }
-
-    private float[] colour(Point px) {
+    private double[] colour(Point px) {
         int x = (int) Math.max(0, Math.min(picture.widthPx() - 1, Math.round(px.x())));
         int y = (int) Math.max(0, Math.min(picture.heightPx() - 1, Math.round(px.y())));
-        double[] bgr = picture.bgrAt(x, y);
-        return new float[] {(float) bgr[0], (float) bgr[1], (float) bgr[2]};
+        return picture.bgrAt(x, y);
     }
 }

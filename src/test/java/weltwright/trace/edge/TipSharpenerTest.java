@@ -3,6 +3,8 @@ package weltwright.trace.edge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import weltwright.camera.Plane;
 import weltwright.geometry.Point;
@@ -41,9 +43,27 @@ class TipSharpenerTest {
     }
 
     private static Polyline sharpened(double[] paper) {
-        try (DecodedPhoto picture = FROM_ABOVE.picture(at -> Math.abs(at.y()) < half(at.x()) ? STEEL : paper)) {
-            return new TipSharpener(picture, PX_PER_MM).sharpen(blunt());
+        return sharpened(at -> Math.abs(at.y()) < half(at.x()) ? STEEL : paper);
+    }
+
+    private static Polyline sharpened(Function<Point, double[]> colour) {
+        return sharpened(colour, at -> true);
+    }
+
+    private static Polyline sharpened(Function<Point, double[]> colour, Predicate<Point> isPlain) {
+        try (DecodedPhoto picture = FROM_ABOVE.picture(colour)) {
+            return new TipSharpener(
+                            picture,
+                            PX_PER_MM,
+                            px -> isPlain.test(FROM_ABOVE.view().intersection(px, Plane.GROUND)))
+                    .sharpen(blunt());
         }
+    }
+
+    /** Lines 2.5 mm apart along both sides of the blade's axis. */
+    private static boolean isLine(Point at, double widthMm) {
+        double place = at.y() / 2.5 + 0.5;
+        return Math.abs(place - Math.rint(place)) * 2.5 < widthMm / 2;
     }
 
     @Test
@@ -56,5 +76,33 @@ class TipSharpenerTest {
     @Test
     void leavesWhatHasTheGroundsColour() {
         assertThat(offTipMm(sharpened(STEEL))).isGreaterThan(1.9);
+    }
+
+    /** Polished steel a little darker than the paper, but for its last 4 mm, which mirror something brighter. */
+    @Test
+    void drawsOutATipThatMirrorsSomethingElse() {
+        assertThat(offTipMm(sharpened(at ->
+                        OverheadScene.grey(Math.abs(at.y()) > half(at.x()) ? 200 : at.x() > TIP.x() - 4 ? 225 : 185))))
+                .isLessThan(0.5);
+    }
+
+    /** A blade that truly ends where the contour does; its shadow reaches as far as its sides would meet. */
+    @Test
+    void leavesABluntEndWithAShadowBeyondIt() {
+        assertThat(offTipMm(sharpened(at -> Math.abs(at.y()) > half(at.x())
+                        ? OverheadScene.grey(200)
+                        : at.x() > TIP.x() - 2 ? OverheadScene.grey(170) : STEEL)))
+                .isGreaterThan(1.9);
+    }
+
+    /** Lines of the ground run through between the blunt end and the apex; what lies between them is bare paper. */
+    @Test
+    void leavesABluntEndAtLinesOfTheGround() {
+        assertThat(offTipMm(sharpened(
+                        at -> Math.abs(at.y()) < half(at.x()) && at.x() < TIP.x() - 2
+                                ? STEEL
+                                : OverheadScene.grey(isLine(at, 1) ? 90 : 200),
+                        at -> !isLine(at, 1.5))))
+                .isGreaterThan(1.9);
     }
 }
