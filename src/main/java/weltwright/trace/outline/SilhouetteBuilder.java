@@ -62,7 +62,10 @@ public final class SilhouetteBuilder {
     private static final double MOST_SLANT = Math.toRadians(15);
 
     /** Standard deviation of a step of the outline, which blur spreads over some tenths; chosen by eye. */
-    private static final double STEP_SIGMA_MM = 0.15;
+    private static final double STEP_SIGMA_MM = 0.3;
+
+    /** Greatest distance along the knife of two steps of one front; chosen by eye. */
+    private static final double ONE_FRONT_MM = 3;
 
     /** Standard deviation of a uniform distribution, in its width. */
     private static final double UNIFORM_SIGMA = 1 / Math.sqrt(12);
@@ -195,7 +198,7 @@ public final class SilhouetteBuilder {
                 - thin.points().get(proposal.heel()).x();
         Heel heel = Heel.of(
                 ring,
-                removal.withRims().heelStart().step(),
+                removal.withRims().steps(),
                 wallMm * end.rim().partSigma() / end.rim().part(),
                 onLine.x(),
                 start.sigmaMm());
@@ -209,24 +212,33 @@ public final class SilhouetteBuilder {
      */
     private record Heel(double x, double sigmaMm) {
         /**
-         * Returns the mean of a step of the outline and the line of the handle's end, weighted by their variances. Both
-         * corners of a step lie on the front; what separates them is its error. Where the two disagree by more than
-         * their deviations, both are enlarged (Birge's ratio).
+         * Returns the mean of the line of the handle's end and the steps of the outline on either side, weighted by
+         * their variances. Both corners of a step lie on the front; what separates them is its error. Where the
+         * measurements disagree by more than their deviations, these are enlarged (Birge's ratio).
          */
-        static Heel of(
-                Polyline ring, Optional<HandleFrontStep> step, double wallSigma, double lineX, double lineSigma) {
-            if (step.isEmpty()) {
-                return new Heel(lineX, lineSigma);
+        static Heel of(Polyline ring, List<HandleFrontStep> steps, double wallSigma, double lineX, double lineSigma) {
+            List<Heel> measured = new ArrayList<>(List.of(new Heel(lineX, lineSigma)));
+            for (HandleFrontStep step : steps) {
+                double x = ring.points().get(step.onBlade()).x();
+                double length = ring.points().get(step.onHandle()).x() - x;
+                if (measured.size() == 1 || Math.abs(x - measured.get(1).x()) < ONE_FRONT_MM) {
+                    measured.add(new Heel(x, Math.hypot(Math.hypot(STEP_SIGMA_MM, wallSigma), length * UNIFORM_SIGMA)));
+                }
             }
-            double x = ring.points().get(step.get().onBlade()).x();
-            double sigma = Math.hypot(
-                    Math.hypot(STEP_SIGMA_MM, wallSigma),
-                    (ring.points().get(step.get().onHandle()).x() - x) * UNIFORM_SIGMA);
-            double variance = 1 / (1 / (sigma * sigma) + 1 / (lineSigma * lineSigma));
-            double birge = Math.abs(x - lineX) / Math.hypot(sigma, lineSigma);
-            return new Heel(
-                    variance * (x / (sigma * sigma) + lineX / (lineSigma * lineSigma)),
-                    Math.sqrt(variance) * Math.max(1, birge));
+            double weights = measured.stream().mapToDouble(Heel::weight).sum();
+            double mean = measured.stream()
+                            .mapToDouble(heel -> heel.weight() * heel.x())
+                            .sum()
+                    / weights;
+            double square = measured.stream()
+                    .mapToDouble(heel -> heel.weight() * Math.pow(heel.x() - mean, 2))
+                    .sum();
+            double birge = Math.sqrt(square / Math.max(1, measured.size() - 1));
+            return new Heel(mean, Math.max(1, birge) / Math.sqrt(weights));
+        }
+
+        private double weight() {
+            return 1 / (sigmaMm * sigmaMm);
         }
     }
 
