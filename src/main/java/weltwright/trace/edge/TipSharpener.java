@@ -37,7 +37,7 @@ public final class TipSharpener {
     private static final double LEAST_MM = 0.3;
 
     /** Greatest angle of a tip; chosen by eye. */
-    private static final double WIDEST_RAD = Math.toRadians(110);
+    private static final double WIDEST_RAD = Math.toRadians(90);
 
     /** Least sine of that angle for a stable intersection: 6 degrees; chosen by eye. */
     private static final double LEAST_SINE = 0.1;

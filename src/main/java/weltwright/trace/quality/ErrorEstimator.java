@@ -48,11 +48,11 @@ public final class ErrorEstimator {
     /** Distance of the points compared; chosen by eye. */
     private static final double SCATTER_STEP_MM = 0.6;
 
-    /** Part of an outline that may be weak before it drifts; fitted to the photos with known truth. */
-    private static final double HELD_PART = 0.1;
+    /** Part of an outline that may drift without a greater error at 95 %. */
+    private static final double LEFT_OUT_PART = 0.05;
 
     /** Drift of an outline that is weak all around; fitted to the photos with known truth. */
-    private static final double DRIFT_MM = 6;
+    private static final double DRIFT_MM = 4;
 
     /** Distance of the outline's points that are displaced; chosen by eye. */
     private static final double POINT_MM = 4;
@@ -156,11 +156,11 @@ public final class ErrorEstimator {
         return OrderStatistic.quantile(off, 0.90);
     }
 
-    /** Returns the drift of weak stretches: none while they are few, since both ends hold them. */
+    /** Returns the drift of weak stretches, which grows with their length: both ends hold them. */
     private static double driftMm(Polyline ring, List<UncertainStretch> unsure) {
         double length =
                 unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
-        return DRIFT_MM * Math.max(0, length / ring.lengthMm() - HELD_PART);
+        return DRIFT_MM * Math.max(0, length / ring.lengthMm() - LEFT_OUT_PART);
     }
 
     /**
