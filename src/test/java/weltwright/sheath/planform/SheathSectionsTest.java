@@ -66,6 +66,31 @@ class SheathSectionsTest {
         }
     }
 
+    /**
+     * Where three layers of 3 mm are skived at the spine they lie on each other, each as thin as the others, between
+     * two panels that share the bulge; or on a back that lies flat, half of the whole welt below the middle.
+     */
+    @ParameterizedTest
+    @EnumSource(Leather.Bulge.class)
+    void theLayersOfASkivedWeltLieOnEachOther(Leather.Bulge bulge) {
+        SheathSpec spec = TestSpecs.bladeAlone(SheathKind.PANELS_EDGE_WELT)
+                .withLeather(new Leather(3, 0.5, 0, bulge))
+                .withWelt(new WeltSpec(OptionalInt.of(3), 4, List.of(3.0), false));
+        List<SheathSection.Layer> welt =
+                PatternMaker.madeUp(TestKnives.dropPoint(), spec).sections().at(100 - 15).welt().stream()
+                        .filter(layer -> layer.fromY() > 0)
+                        .toList();
+
+        assertThat(welt).hasSize(3);
+        double thickness = welt.get(0).toZ() - welt.get(0).fromZ();
+        assertThat(thickness).isBetween(0.3, 2.7);
+        for (int i = 1; i < 3; i++) {
+            assertThat(welt.get(i).fromZ()).isEqualTo(welt.get(i - 1).toZ());
+            assertThat(welt.get(i).toZ() - welt.get(i).fromZ()).isCloseTo(thickness, within(1e-9));
+        }
+        assertThat(welt.get(0).fromZ()).isCloseTo(bulge == Leather.Bulge.FACE ? -4.5 : -1.5 * thickness, within(1e-9));
+    }
+
     private static double atSpine(SheathSections sections, double x) {
         List<Point> face = sections.at(x).face();
         return face.get(face.size() - 1).y();
@@ -76,16 +101,20 @@ class SheathSectionsTest {
      */
     @Test
     void theWeltIsCutInItsLayers() {
-        SheathSection cut = PatternMaker.madeUp(TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.PANELS))
-                .sections()
-                .at(50);
+        SheathSections sections = PatternMaker.madeUp(
+                        TestKnives.wedge(3.5, 0.4), TestSpecs.bladeAlone(SheathKind.PANELS))
+                .sections();
+        SheathSection cut = sections.at(50);
 
+        assertThat(sections.fromMm()).as("where the row begins").isCloseTo(25.4 / 8, within(0.01));
         assertThat(cut.welt()).hasSize(4);
         SheathSection.Layer layer = cut.welt().get(0);
         assertThat(layer.fromY()).isCloseTo(-10.8 - 4 - 3.175, within(0.05));
         assertThat(layer.toY()).isCloseTo(-10.8, within(0.05));
         assertThat(layer.fromZ()).isCloseTo(-3, within(1e-9));
         assertThat(layer.toZ()).isCloseTo(0, within(1e-9));
+        assertThat(cut.welt().get(1).fromZ()).isCloseTo(0, within(1e-9));
+        assertThat(cut.welt().get(1).toZ()).isCloseTo(3, within(1e-9));
         assertThat(cut.stitches()).hasSize(2);
         assertThat(cut.stitches().get(0)).isCloseTo(-14.8, within(0.05));
     }
@@ -126,6 +155,7 @@ class SheathSectionsTest {
                 .findFirst()
                 .orElseThrow();
 
+        assertThat(Polyline.closed(cut.rivetCover()).polygon().isValid()).isTrue();
         var cover = Polyline.closed(cut.rivetCover()).lineString().getEnvelopeInternal();
         double knife = cut.knifeLiftMm() - cut.knife().thicknessMm() / 2;
         assertThat(cover.getWidth()).isCloseTo(wide, within(0.6));
