@@ -143,9 +143,11 @@ public final class HandleStrapDraft {
 
     /** Returns the widest tongue, up to the preferred width, that fits on the throat with its fillets. */
     private BackExtension tongue() {
-        for (double half = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
-                half >= rivet.leastToEdgeMm();
-                half -= FILLET_STEP_MM) {
+        double least = rivet.leastToEdgeMm();
+        for (double tried = (choice.leather().widthMm() + TONGUE_WIDER_MM) / 2;
+                tried > least - FILLET_STEP_MM;
+                tried -= FILLET_STEP_MM) {
+            double half = Math.max(least, tried);
             for (double fillet = BackExtension.FILLET_MM;
                     fillet >= BackExtension.LEAST_FILLET_MM;
                     fillet -= FILLET_STEP_MM) {

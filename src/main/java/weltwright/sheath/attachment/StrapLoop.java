@@ -154,15 +154,11 @@ public final class StrapLoop implements BeltLoopDraft {
 
     @Override
     public List<Mark> marksOnBack() {
-        StrapPiece end = new StrapPiece(4 * widthMm, widthMm);
         double low = top + heightMm() + beyondMm();
-        List<Point> points = end.outline().points().stream()
-                .filter(p -> p.y() <= low - room.throatMm())
-                .map(p -> new Point(low - p.y(), room.middleMm() + p.x()))
-                .map(lean::apply)
-                .toList();
-        return List.of(
-                new Mark(Polyline.open(points), Mark.Kind.PLACE, TEXTS.text("strap-loop.end-of-the", piece.words())));
+        Polyline end = new StrapPiece(lengthMm(), widthMm)
+                .lowerEnd()
+                .map(p -> lean.apply(new Point(low - p.y(), room.middleMm() + p.x())));
+        return List.of(new Mark(end, Mark.Kind.PLACE, TEXTS.text("strap-loop.end-of-the", piece.words())));
     }
 
     @Override

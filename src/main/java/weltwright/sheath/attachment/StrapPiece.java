@@ -2,6 +2,7 @@ package weltwright.sheath.attachment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.sheath.hardware.Fastener;
@@ -29,17 +30,22 @@ public record StrapPiece(double lengthMm, double widthMm) {
     private static final int ROUND = 24;
 
     public Polyline outline() {
-        double r = widthMm / 2;
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i <= ROUND; i++) {
-            double t = Math.PI + Math.PI * i / ROUND;
-            points.add(new Point(r * Math.cos(t), r + r * Math.sin(t)));
-        }
-        for (int i = 0; i <= ROUND; i++) {
-            double t = Math.PI * i / ROUND;
-            points.add(new Point(r * Math.cos(t), lengthMm - r + r * Math.sin(t)));
-        }
+        List<Point> points = new ArrayList<>(halfRound(widthMm / 2, Math.PI));
+        points.addAll(halfRound(lengthMm - widthMm / 2, 0));
         return Polyline.closed(points);
+    }
+
+    /** Returns the half-round lower end, open. */
+    Polyline lowerEnd() {
+        return Polyline.open(halfRound(widthMm / 2, Math.PI));
+    }
+
+    private List<Point> halfRound(double centreMm, double fromRad) {
+        double r = widthMm / 2;
+        return IntStream.rangeClosed(0, ROUND)
+                .mapToDouble(i -> fromRad + Math.PI * i / ROUND)
+                .mapToObj(t -> new Point(r * Math.cos(t), centreMm + r * Math.sin(t)))
+                .toList();
     }
 
     Point at(double mm) {

@@ -103,7 +103,15 @@ class HandleStrapDraftTest {
      * the throat beside it; on a narrower throat it is narrower (common practice).
      */
     @ParameterizedTest
-    @CsvSource({"60, 22, 6", "34.01, 22, 6", "33.9, 22, 5.5", "26.01, 22, 2", "25.01, 21, 2", "17.01, 13, 2"})
+    @CsvSource({
+        "60, 22, 6",
+        "34.01, 22, 6",
+        "33.9, 22, 5.5",
+        "26.01, 22, 2",
+        "25.01, 21, 2",
+        "17.01, 13, 2",
+        "16.41, 12.4, 2"
+    })
     void theTongueIsAsWideAsTheThroatTakes(double throatMm, double widthMm, double filletMm) {
         BackArea back = TestBacks.between(-throatMm / 2, throatMm / 2);
         BackExtension tongue = draft(at(20), back, noTail).upstand().orElseThrow();

@@ -86,21 +86,23 @@ class StrapLoopTest {
 
     /** The mark of the strap's end on the back is a half circle round the middle line, a strap's width across. */
     @ParameterizedTest
-    @ValueSource(doubles = {0, 0.3, -0.2})
-    void theEndOfTheStrapIsMarkedOnTheBack(double leanRad) {
-        StrapLoop strap = riveted(SPEC, TestBacks.leaning(leanRad, -40, 40));
+    @CsvSource({"0, 25", "0.3, 25", "-0.2, 25", "0, 12", "0.3, 10"})
+    void theEndOfTheStrapIsMarkedOnTheBack(double leanRad, double widthMm) {
+        SheathSpec spec = SPEC.withBelt(SPEC.belt()
+                .withStrap(new StrapLeather(widthMm, SPEC.belt().strap().thicknessMm())));
+        StrapLoop strap = riveted(spec, TestBacks.leaning(leanRad, -40, 40));
         List<Mark> marks = strap.marksOnBack();
         List<Point> holes = centres(strap);
         Point along = holes.get(1).minus(holes.get(0)).unit();
-        Point centre = holes.get(1).plus(along.times(BEYOND - 12.5));
+        Point centre = holes.get(1).plus(along.times(BEYOND - widthMm / 2));
 
         assertThat(marks).hasSize(1);
         Polyline end = mark(marks, Mark.Kind.PLACE);
         assertThat(end.points()).allSatisfy(p -> {
-            assertThat(p.distance(centre)).isCloseTo(12.5, within(1e-9));
+            assertThat(p.distance(centre)).isCloseTo(widthMm / 2, within(1e-9));
             assertThat(p.minus(centre).dot(along)).isGreaterThan(-1e-9);
         });
-        assertThat(end.lengthMm()).isCloseTo(Math.PI * 12.5, within(0.1));
+        assertThat(end.lengthMm()).isCloseTo(Math.PI * widthMm / 2, within(0.1));
     }
 
     /** Three layers, of which two are the strap's, are as thick as the rivet can hold. */
