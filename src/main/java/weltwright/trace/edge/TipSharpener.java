@@ -167,13 +167,7 @@ public final class TipSharpener {
         return points.get(Math.floorMod(i, points.size()));
     }
 
-    /**
-     * The triangle between both sides of a tip. A place along it is 0 between the sides and 1 at the apex.
-     *
-     * @param left a point of one side, in pixels
-     * @param right a point of the other
-     * @param blunt the contour's end between them
-     */
+    /** The triangle between both sides of a tip. A place along it is 0 between the sides and 1 at the apex. */
     private final class Tip {
         private final Point left;
         private final Point right;
@@ -182,6 +176,13 @@ public final class TipSharpener {
         private final Point axis;
         private final double from;
 
+        /**
+         * Prepares the search.
+         *
+         * @param left a point of one side, in pixels
+         * @param right a point of the other
+         * @param blunt the contour's end between them
+         */
         Tip(Point left, Point right, Point blunt, Point apex) {
             this.left = left;
             this.right = right;
