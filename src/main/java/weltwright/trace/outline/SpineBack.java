@@ -65,6 +65,9 @@ final class SpineBack {
     /** Least part of a side's stretches that show the rim; chosen by eye. */
     private static final double MOST = 0.6;
 
+    /** Least part of the stretches whose lines are hidden up to the rim, of those that lines meet; chosen by eye. */
+    private static final double MOST_LINES = 0.75;
+
     /** Fewest stretches; chosen by eye. */
     private static final int FEWEST = 4;
 
@@ -175,7 +178,7 @@ final class SpineBack {
                 .filter(sum -> sum != 0)
                 .toArray();
         long hidden = Arrays.stream(visibility).filter(sum -> sum < 0).count();
-        return hidden >= FEWEST && hidden >= MOST * visibility.length;
+        return hidden >= FEWEST && hidden >= MOST_LINES * visibility.length;
     }
 
     /** Returns the distance of the rim from where it is expected, in pixels; NaN where it is not seen. */
