@@ -238,11 +238,7 @@ public final class Tracer {
         progress.at(TEXTS.text("tracer.following-its-edge"), 0.6);
         List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, hidden).around();
         checkInside(picture, edge);
-        Polyline onGround = Polyline.closed(edge.stream()
-                .map(point -> view.intersection(point.pixel(), Plane.GROUND))
-                .toList());
-        BladeCheck.checkAlone(onGround);
-        checkAgainstPrint(onGround, hidden.visibility().observations());
+        checkAgainstPrint(view, edge, hidden.visibility().observations());
         progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
         return new SilhouetteBuilder(picture, view, edge, thickness(settings), hidden.ends()::lineVisibilityAt)
                 .build(settings.tipDropMm());
@@ -302,7 +298,11 @@ public final class Tracer {
      *
      * @throws UserFacingException where too many observations contradict the outline
      */
-    private static void checkAgainstPrint(Polyline onGround, List<PrintVisibility.Observation> observations) {
+    private static void checkAgainstPrint(
+            CameraView view, List<EdgePoint> edge, List<PrintVisibility.Observation> observations) {
+        Polyline onGround = Polyline.closed(edge.stream()
+                .map(point -> view.intersection(point.pixel(), Plane.GROUND))
+                .toList());
         IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onGround.polygon());
         IndexedFacetDistance outline = new IndexedFacetDistance(onGround.lineString());
         int inside = 0;
