@@ -49,6 +49,10 @@ public record ColourStatistics(double[] sums) {
         sums[at + 9] += r * r;
     }
 
+    public double count() {
+        return sums[0];
+    }
+
     public double[] mean() {
         return new double[] {sums[1] / sums[0], sums[2] / sums[0], sums[3] / sums[0]};
     }

@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.DecodedPhoto;
+import weltwright.trace.appearance.ColourStatistics;
 
 /**
  * Restores the tips of a contour that smoothing has blunted.
@@ -20,8 +21,8 @@ import weltwright.image.DecodedPhoto;
  *   <li>extend the contour by the slices for which that is most likely, or leave it unchanged.
  * </ol>
  *
- * A tip may mirror something else than the rest of the blade. So it need not have the knife's colour, but it must stand
- * out from the ground nearly as much as the knife does: a shadow beyond the tip stands out less.
+ * <p>A tip may mirror something else than the rest of the blade. So it need not have the knife's colour, but it must
+ * stand out from the ground about half as much as the knife does: a shadow beyond the tip stands out less.
  */
 public final class TipSharpener {
     /** Distance from the end, along the contour, at which the lines along its sides begin; chosen by eye. */
@@ -199,17 +200,17 @@ public final class TipSharpener {
          */
         double hiddenPart() {
             int slices = Math.max(1, (int) Math.round((1 - from) * axis.norm() / (SLICE_MM * pxPerMm)));
-            MeanColour knife = inside(0, KNIFE_PART * from);
+            ColourStatistics knife = inside(0, KNIFE_PART * from);
             double sum = 0;
             double most = 0;
             double part = 0;
             for (int i = 0; i < slices; i++) {
                 double start = from + (1 - from) * i / slices;
                 double stop = from + (1 - from) * (i + 1) / slices;
-                MeanColour one = beside(start, stop, -1);
-                MeanColour other = beside(start, stop, 1);
-                MeanColour slice = inside(start, stop);
-                if (slice.pixels() > 0 && one.pixels() + other.pixels() > 0) {
+                ColourStatistics one = beside(start, stop, -1);
+                ColourStatistics other = beside(start, stop, 1);
+                ColourStatistics slice = inside(start, stop);
+                if (slice.count() > 0 && one.count() + other.count() > 0) {
                     sum += Math.min(MOST_SQUARE, squaredDeviation(slice, one, other, knife)) / 2 - 1;
                 }
                 if (sum > most) {
@@ -221,34 +222,36 @@ public final class TipSharpener {
         }
 
         /** Returns the mean over the channels of the squared deviation of a slice from the ground, in variances. */
-        private static double squaredDeviation(MeanColour slice, MeanColour one, MeanColour other, MeanColour knife) {
-            boolean both = one.pixels() > 0 && other.pixels() > 0;
-            MeanColour seen = one.pixels() > 0 ? one : other;
+        private static double squaredDeviation(
+                ColourStatistics slice, ColourStatistics one, ColourStatistics other, ColourStatistics knife) {
+            boolean both = one.count() > 0 && other.count() > 0;
+            double[] seen = (one.count() > 0 ? one : other).mean();
+            double[] across = other.mean();
             double square = 0;
             for (int c = 0; c < 3; c++) {
-                double ground = both ? (one.bgr()[c] + other.bgr()[c]) / 2 : seen.bgr()[c];
-                double slope = both ? one.bgr()[c] - other.bgr()[c] : UNSEEN_SLOPE * ground;
-                double shadow = SHADOW_PART * (knife.bgr()[c] - ground);
-                double variance = PIXEL_VARIANCE / slice.pixels()
+                double ground = both ? (seen[c] + across[c]) / 2 : seen[c];
+                double slope = both ? seen[c] - across[c] : UNSEEN_SLOPE * ground;
+                double shadow = SHADOW_PART * (knife.mean()[c] - ground);
+                double variance = PIXEL_VARIANCE / slice.count()
                         + MEAN_VARIANCE
                         // The ground in the middle lies between both sides, so that four deviations span them.
                         + slope * slope / 16
                         + shadow * shadow;
-                square += Math.pow(slice.bgr()[c] - ground, 2) / variance / 3;
+                square += Math.pow(slice.mean()[c] - ground, 2) / variance / 3;
             }
             return square;
         }
 
-        private MeanColour inside(double start, double stop) {
+        private ColourStatistics inside(double start, double stop) {
             Point half = half((start + stop) / 2).times(MIDDLE_PART);
-            return mean(start, stop, half.times(-1), half);
+            return plain(start, stop, half.times(-1), half);
         }
 
         /** @param side −1 to the left, 1 to the right */
-        private MeanColour beside(double start, double stop, int side) {
+        private ColourStatistics beside(double start, double stop, int side) {
             Point half = half((start + stop) / 2);
             Point out = half.unit().times(pxPerMm);
-            return mean(
+            return plain(
                     start,
                     stop,
                     half.plus(out.times(BESIDE_FROM_MM)).times(side),
@@ -260,29 +263,21 @@ public final class TipSharpener {
             return right.minus(left).times((1 - place) / 2);
         }
 
-        /** Returns the mean colour of what is plain between two places and two offsets from the axis. */
-        private MeanColour mean(double start, double stop, Point offset, Point otherOffset) {
+        /** Returns the colours of what is plain between two places and two offsets from the axis. */
+        private ColourStatistics plain(double start, double stop, Point offset, Point otherOffset) {
             int rows = (int) Math.max(1, Math.ceil((stop - start) * axis.norm()));
             int columns = (int) Math.max(1, Math.ceil(otherOffset.distance(offset)));
-            double[] sum = new double[3];
-            int pixels = 0;
+            double[] sums = new double[ColourStatistics.SIZE];
             for (int i = 0; i < rows; i++) {
                 Point foot = middle.plus(axis.times(start + (stop - start) * (i + 0.5) / rows));
                 for (int j = 0; j < columns; j++) {
                     Point at = foot.plus(offset.towards(otherOffset, (j + 0.5) / columns));
                     if (isPlain.test(at)) {
-                        double[] bgr = colour(at);
-                        for (int c = 0; c < 3; c++) {
-                            sum[c] += bgr[c];
-                        }
-                        pixels++;
+                        ColourStatistics.add(sums, 0, colour(at), 0);
                     }
                 }
             }
-            for (int c = 0; c < 3; c++) {
-                sum[c] /= Math.max(1, pixels);
-            }
-            return new MeanColour(sum, pixels);
+            return new ColourStatistics(sums);
         }
 
         /** Returns the points that end the contour after a part of the way from the blunt end to the apex. */
@@ -295,16 +290,10 @@ public final class TipSharpener {
         }
     }
 
-    /**
-     * The mean colour of some pixels.
-     *
-     * @param bgr blue, green, red, in grey levels; 0 where there are none
-     */
-    private record MeanColour(double[] bgr, int pixels) {}
-
-    private double[] colour(Point px) {
+    private float[] colour(Point px) {
         int x = (int) Math.max(0, Math.min(picture.widthPx() - 1, Math.round(px.x())));
         int y = (int) Math.max(0, Math.min(picture.heightPx() - 1, Math.round(px.y())));
-        return picture.bgrAt(x, y);
+        double[] bgr = picture.bgrAt(x, y);
+        return new float[] {(float) bgr[0], (float) bgr[1], (float) bgr[2]};
     }
 }
