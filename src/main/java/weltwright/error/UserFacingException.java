@@ -27,6 +27,15 @@ public class UserFacingException extends RuntimeException {
         super(Objects.requireNonNull(whatIsWrong) + " " + Objects.requireNonNull(whatToDo), cause);
     }
 
+    /**
+     * Creates an exception with the message of another, for a subclass that adds where it arose.
+     *
+     * @param cause the other
+     */
+    protected UserFacingException(UserFacingException cause) {
+        super(cause.getMessage(), cause);
+    }
+
     @Override
     public String getMessage() {
         return Objects.requireNonNull(super.getMessage());

@@ -160,18 +160,36 @@ public final class Tracer {
             DamagedImageArea damaged,
             CompletableFuture<List<PhotoAdvice>> advice,
             ProgressListener progress) {
-        SilhouetteBuilder.Built built = build(
-                KnifeEdgeFollower.fine(picture, solved.view()),
-                KnifeEdgeFollower.fine(solved.view()),
-                settings,
-                hidden,
-                progress);
-        damaged.check(solved.view(), built);
-        // A reflection also causes the errors that the first task reports; ParallelPair prefers the second's exception.
-        Assessment assessment = ParallelPair.of(
-                        () -> assess(ground, hidden, solved, built, damaged),
-                        () -> checkReflection(picture, solved.view(), ground, hidden, built))
-                .first();
+        CameraView fineView = KnifeEdgeFollower.fine(solved.view());
+        DecodedPhoto fine = KnifeEdgeFollower.fine(picture, solved.view());
+        progress.at(TEXTS.text("tracer.following-its-edge"), 0.6);
+        List<EdgePoint> edge = new KnifeEdgeFollower(fine, fineView, hidden).around();
+        checkInside(fine, edge);
+        Polyline edgeOnGround = Polyline.closed(edge.stream()
+                .map(point -> fineView.intersection(point.pixel(), Plane.GROUND))
+                .toList());
+        SilhouetteBuilder.Built built;
+        Assessment assessment;
+        try {
+            BladeCheck.checkAlone(edgeOnGround);
+            checkAgainstPrint(edgeOnGround, hidden.visibility().observations());
+            progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
+            built = new SilhouetteBuilder(fine, fineView, edge, thickness(settings), hidden.ends()::lineVisibilityAt)
+                    .build(settings.tipDropMm());
+            damaged.check(solved.view(), built);
+            // A reflection also causes the errors that the first task reports; ParallelPair prefers the second's
+            // exception.
+            assessment = ParallelPair.of(
+                            () -> assess(ground, hidden, solved, built, damaged),
+                            () -> checkReflection(picture, solved.view(), ground, hidden, built))
+                    .first();
+        } catch (UserFacingException e) {
+            throw new RejectedOutlineException(
+                    e,
+                    edgeOnGround
+                            .map(p -> solved.view().pixel(Plane.GROUND.pointAbove(p)))
+                            .points());
+        }
         List<TraceNote> notes = new ArrayList<>(notes(picture, ground, solved));
         damaged.advice().map(TraceNote.Advised::new).ifPresent(notes::add);
         JoinedResult.of(advice).stream().map(TraceNote.Advised::new).forEach(notes::add);
@@ -229,21 +247,6 @@ public final class Tracer {
         return built.silhouette();
     }
 
-    private static SilhouetteBuilder.Built build(
-            DecodedPhoto picture,
-            CameraView view,
-            TraceSettings settings,
-            TraceableGround.HiddenArea hidden,
-            ProgressListener progress) {
-        progress.at(TEXTS.text("tracer.following-its-edge"), 0.6);
-        List<EdgePoint> edge = new KnifeEdgeFollower(picture, view, hidden).around();
-        checkInside(picture, edge);
-        checkAgainstPrint(view, edge, hidden.visibility().observations());
-        progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
-        return new SilhouetteBuilder(picture, view, edge, thickness(settings), hidden.ends()::lineVisibilityAt)
-                .build(settings.tipDropMm());
-    }
-
     /** Returns the landmarks' error. Which side of a double-edged blade is called the edge makes no difference. */
     private static LandmarkUncertainty landmarkError(
             SilhouetteBuilder.Built built, ErrorBudget error, TraceSettings settings) {
@@ -298,11 +301,7 @@ public final class Tracer {
      *
      * @throws UserFacingException where too many observations contradict the outline
      */
-    private static void checkAgainstPrint(
-            CameraView view, List<EdgePoint> edge, List<PrintVisibility.Observation> observations) {
-        Polyline onGround = Polyline.closed(edge.stream()
-                .map(point -> view.intersection(point.pixel(), Plane.GROUND))
-                .toList());
+    private static void checkAgainstPrint(Polyline onGround, List<PrintVisibility.Observation> observations) {
         IndexedPointInAreaLocator area = new IndexedPointInAreaLocator(onGround.polygon());
         IndexedFacetDistance outline = new IndexedFacetDistance(onGround.lineString());
         int inside = 0;

@@ -2,6 +2,7 @@ package weltwright.trace.quality;
 
 import java.util.List;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
@@ -38,6 +39,9 @@ public final class BladeCheck {
     /** Greatest useful error of an outline at 95 %: more than twice the ease of a sheath. Common practice. */
     private static final double OF_NO_USE_MM = 2;
 
+    /** Least part of its convex hull that a knife fills; the wide guard of a dagger leaves two thirds. By eye. */
+    private static final double LEAST_SOLIDITY = 0.5;
+
     /** Distance of the points of the outline that are compared; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
@@ -47,6 +51,21 @@ public final class BladeCheck {
     private static final GeometryFactory JTS = new GeometryFactory();
 
     private BladeCheck() {}
+
+    /**
+     * Checks that an outline is as full as a knife's. One that was followed round a pencil that touches the knife is
+     * not.
+     *
+     * @param outline closed, on the ground
+     * @throws UserFacingException where it is not
+     */
+    public static void checkAlone(Polyline outline) {
+        Polygon polygon = outline.polygon();
+        if (polygon.getArea() < LEAST_SOLIDITY * polygon.convexHull().getArea()) {
+            throw new UserFacingException(
+                    TEXTS.text("blade-check.something-touches-the-knife"), TEXTS.text("blade-check.move-it-away"));
+        }
+    }
 
     /**
      * Checks the shape of an outline and how much of it is weak.

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
 import weltwright.geometry.curve.Outline;
 import weltwright.knife.Landmarks;
 import weltwright.knife.Silhouette;
@@ -39,6 +40,42 @@ class BladeCheckTest {
     void letsACleaverBe() {
         Silhouette cleaver = knife(List.of(p(0, -36), p(150, -36), p(150.5, 12)), p(150.5, 12));
         assertThatCode(() -> BladeCheck.check(cleaver, List.of())).doesNotThrowAnyException();
+    }
+
+    /** A dagger of 25 by 5 cm at its guard is about as wide for its length as daggers are: common practice. */
+    @Test
+    void letsAWideGuardBe() {
+        assertThatCode(() -> BladeCheck.checkAlone(Polyline.closed(List.of(
+                        p(-120, -14),
+                        p(-8, -12),
+                        p(-8, -25),
+                        p(0, -25),
+                        p(0, -14),
+                        p(130, 0),
+                        p(0, 14),
+                        p(0, 25),
+                        p(-8, 25),
+                        p(-8, 12),
+                        p(-120, 14)))))
+                .doesNotThrowAnyException();
+    }
+
+    /** A pencil of 175 mm across the point of a kitchen knife. */
+    @Test
+    void refusesAPencilAcrossThePoint() {
+        assertThatThrownBy(() -> BladeCheck.checkAlone(Polyline.closed(List.of(
+                        p(-105, -12),
+                        p(0, -12),
+                        p(150, -3),
+                        p(150, -90),
+                        p(157, -90),
+                        p(157, 85),
+                        p(150, 85),
+                        p(150, 3),
+                        p(0, 10),
+                        p(-105, 12)))))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("touches the knife");
     }
 
     @Test

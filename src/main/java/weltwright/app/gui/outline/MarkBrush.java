@@ -1,16 +1,18 @@
 package weltwright.app.gui.outline;
 
+import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import weltwright.app.gui.drawing.MarkStroke;
+import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.model.BackgroundTask;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.error.UserFacingException;
 import weltwright.geometry.Point;
-import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.message.Messages;
@@ -36,9 +38,7 @@ final class MarkBrush {
     private final TaskQueue tasks;
     private final PhotoAssessor assessor;
     private final Consumer<String> messageListener;
-    private List<Point> stroke = List.of();
-    private boolean knife;
-    private boolean drawing;
+    private final MarkStroke stroke = new MarkStroke();
     private Optional<Pending> pending = Optional.empty();
     private Optional<TaskQueue.SubmittedTask<Result>> running = Optional.empty();
 
@@ -68,29 +68,15 @@ final class MarkBrush {
         return model.job().photo().isPresent() && model.job().trace().isPresent();
     }
 
-    boolean isDrawing() {
-        return drawing;
-    }
-
-    /** @param newKnife whether the stroke shows what is knife */
-    void begin(Point mm, boolean newKnife) {
-        stroke = new ArrayList<>(List.of(mm));
-        knife = newKnife;
-        drawing = true;
-    }
-
-    void add(Point mm) {
-        stroke.add(mm);
+    MarkStroke stroke() {
+        return stroke;
     }
 
     /** Ends the stroke, which may be one point, and traces the photo with its marks. */
     void finish() {
-        drawing = false;
-        List<Point> drawn = stroke;
-        stroke = List.of();
         Trace trace = model.job().trace().orElseThrow();
         List<KnifeMark> marks = new ArrayList<>(marks());
-        spaced(drawn).forEach(p -> marks.add(new KnifeMark(pixel(trace, p), knife)));
+        stroke.finish(SPACING_MM).forEach(p -> marks.add(new KnifeMark(pixel(trace, p), stroke.isKnife())));
         traceWith(marks);
     }
 
@@ -101,30 +87,11 @@ final class MarkBrush {
         }
     }
 
-    /** Discards the stroke that is being drawn. */
-    void clear() {
-        stroke = List.of();
-        drawing = false;
-    }
-
     /** Returns the marks of the job with those that are being traced. */
     private List<KnifeMark> marks() {
         return pending.filter(p -> p.before().equals(model.job()))
                 .map(Pending::marks)
                 .orElseGet(() -> model.job().settings().marks());
-    }
-
-    private static List<Point> spaced(List<Point> drawn) {
-        Polyline line = drawn.size() < 2 ? null : Polyline.open(drawn);
-        if (line == null || line.lengthMm() < SPACING_MM) {
-            return List.of(drawn.get(0));
-        }
-        List<Point> points = new ArrayList<>();
-        int steps = (int) Math.floor(line.lengthMm() / SPACING_MM);
-        for (int i = 0; i <= steps; i++) {
-            points.add(line.at(i * line.lengthMm() / steps));
-        }
-        return points;
     }
 
     /** Returns the pixel of the photo that shows a point of the knife's mid-plane. */
@@ -187,13 +154,11 @@ final class MarkBrush {
     }
 
     /** Paints the marks of the job, those that are being traced, and the stroke that is being drawn. */
-    void paint(OutlinePainter painter) {
+    void paint(Graphics2D g, Viewport viewport) {
         model.job()
                 .trace()
-                .ifPresent(trace ->
-                        marks().forEach(mark -> painter.paintMark(trace.onMidPlane(mark.pixel()), mark.isKnife())));
-        if (stroke.size() > 1) {
-            painter.paintBrush(Polyline.open(stroke), knife);
-        }
+                .ifPresent(trace -> marks().forEach(mark ->
+                        MarkStroke.paintMark(g, viewport, trace.onMidPlane(mark.pixel()), mark.isKnife())));
+        stroke.paint(g, viewport);
     }
 }

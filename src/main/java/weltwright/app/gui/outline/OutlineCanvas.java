@@ -105,7 +105,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         tour.pause();
         selection = Optional.empty();
         redrawStroke.clear();
-        brush.clear();
+        brush.stroke().clear();
         if (newTool == OutlineTool.WIDTH) {
             silhouette().ifPresent(widthProbe::moveToMiddleOfBlade);
         }
@@ -243,7 +243,7 @@ public final class OutlineCanvas extends DrawingCanvas {
             }
             redrawStroke.paint(painter);
             if (tool.isBrush()) {
-                brush.paint(painter);
+                brush.paint(g, viewport);
             }
             for (MovableLandmark landmark : MovableLandmark.on(s)) {
                 painter.paintLandmark(landmark, s, selection.equals(Optional.of(landmark)));
@@ -266,20 +266,20 @@ public final class OutlineCanvas extends DrawingCanvas {
         if (tool == OutlineTool.REDRAW) {
             redrawStroke.begin(mm);
         } else if (tool.isBrush() && brush.isAvailable()) {
-            brush.begin(mm, tool == OutlineTool.KNIFE_BRUSH);
+            brush.stroke().begin(mm, tool == OutlineTool.KNIFE_BRUSH);
         } else if (tool == OutlineTool.WIDTH) {
             widthProbe.moveTo(mm.x());
             silhouette().ifPresent(widthProbe::measure);
         }
-        return tool == OutlineTool.REDRAW || brush.isDrawing();
+        return tool == OutlineTool.REDRAW || brush.stroke().isDrawing();
     }
 
     @Override
     protected void dragTo(Point mm) {
         if (redrawStroke.isDrawing()) {
             redrawStroke.add(mm);
-        } else if (brush.isDrawing()) {
-            brush.add(mm);
+        } else if (brush.stroke().isDrawing()) {
+            brush.stroke().add(mm);
         } else {
             preview = silhouette().flatMap(s -> selection.map(point -> point.pulled(s, mm)));
         }
@@ -290,7 +290,7 @@ public final class OutlineCanvas extends DrawingCanvas {
         if (redrawStroke.isDrawing()) {
             selection = Optional.empty();
             redrawStroke.finish(hitRadiusMm());
-        } else if (brush.isDrawing()) {
+        } else if (brush.stroke().isDrawing()) {
             brush.finish();
         } else {
             preview.ifPresent(s -> model.change(job -> job.withSilhouette(s)));
@@ -433,7 +433,7 @@ public final class OutlineCanvas extends DrawingCanvas {
     /** Discards the stroke and the preview of a drag, and clears the selection. */
     void cancel() {
         redrawStroke.clear();
-        brush.clear();
+        brush.stroke().clear();
         preview = Optional.empty();
         select(Optional.empty());
     }

@@ -32,9 +32,6 @@ final class OutlinePainter {
     private static final double STEP_MM = 0.25;
     private static final double DIMENSION_OFFSET_MM = 7;
     private static final double LEGEND_AWAY_PX = 12;
-    private static final float BRUSH_PX = 12;
-    private static final int BRUSH_ALPHA = 120;
-    private static final float MARK_ARM_PX = 4;
 
     private final Graphics2D g;
     private final Viewport viewport;
@@ -131,32 +128,6 @@ final class OutlinePainter {
         g.setStroke(new BasicStroke(
                 UIScale.scale(2f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash}, 0));
         g.draw(shape);
-    }
-
-    /** Paints a stroke of a brush. */
-    void paintBrush(Polyline stroke, boolean knife) {
-        Color color = brushColor(knife);
-        g.setColor(new Color(color.getRed(), color.getGreen(), color.getBlue(), BRUSH_ALPHA));
-        g.setStroke(AnnotationPainter.roundStroke(BRUSH_PX));
-        g.draw(toPx(stroke));
-    }
-
-    /** Paints a mark of the trace: a plus on what is knife, a minus on what is not. */
-    void paintMark(Point mm, boolean knife) {
-        Point px = viewport.toPx(mm);
-        double arm = UIScale.scale(MARK_ARM_PX);
-        Path2D sign = new Path2D.Double();
-        sign.moveTo(px.x() - arm, px.y());
-        sign.lineTo(px.x() + arm, px.y());
-        if (knife) {
-            sign.moveTo(px.x(), px.y() - arm);
-            sign.lineTo(px.x(), px.y() + arm);
-        }
-        AnnotationPainter.paintWithHalo(g, sign, 2, brushColor(knife));
-    }
-
-    private static Color brushColor(boolean knife) {
-        return knife ? ThemeColors.dimensionOverlay() : ThemeColors.uncertainOverlay();
     }
 
     /** Paints a caliper measure as a dimension line. */

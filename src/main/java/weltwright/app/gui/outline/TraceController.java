@@ -1,5 +1,6 @@
 package weltwright.app.gui.outline;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import weltwright.app.gui.model.BackgroundTask;
@@ -7,20 +8,22 @@ import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.model.TaskQueue;
 import weltwright.app.gui.photo.PhotoAssessor;
 import weltwright.error.UserFacingException;
+import weltwright.geometry.Point;
 import weltwright.image.Photo;
 import weltwright.job.Job;
 import weltwright.knife.ManualCorrection;
 import weltwright.message.Messages;
 import weltwright.trace.LocatedKnife;
 import weltwright.trace.ProgressListener;
+import weltwright.trace.RejectedOutlineException;
 import weltwright.trace.Trace;
 import weltwright.trace.Tracer;
 import weltwright.trace.capture.TraceSettings;
 
 /**
  * Traces the job's photo in the background when the user asks for it, and again whenever the user changes the settings
- * of a traced photo. Manual corrections are transferred to the new outline as far as they fit. Used on the event
- * thread.
+ * of a traced photo, or marks what is knife in one that could not be traced. Manual corrections are transferred to the
+ * new outline as far as they fit. Used on the event thread.
  */
 public final class TraceController {
     private static final Messages TEXTS = Messages.of(TraceController.class);
@@ -60,9 +63,19 @@ public final class TraceController {
 
     /** Returns why the present photo could not be traced with the present settings; empty where it was not tried. */
     public String error() {
-        return failure.filter(failed -> Request.of(model.job()).equals(Optional.of(failed.request())))
-                .map(Failure::error)
-                .orElse("");
+        return currentFailure().map(Failure::error).orElse("");
+    }
+
+    private Optional<Failure> currentFailure() {
+        return failure.filter(failed -> Request.of(model.job()).equals(Optional.of(failed.request())));
+    }
+
+    /**
+     * Returns points along the closed line, in pixels, that was taken for the outline of the present photo with the
+     * present settings; none where there is no such line.
+     */
+    public List<Point> rejectedOutline() {
+        return currentFailure().map(Failure::outlinePx).orElse(List.of());
     }
 
     /** Forgets the corrections of the outline so far: the photo was opened anew. */
@@ -86,7 +99,9 @@ public final class TraceController {
                 && runningRequest.isEmpty()
                 && !failure.map(Failure::request).equals(request)
                 && !request.get().isBeingSetByHand()
-                && lastTraced.flatMap(Job::photo).equals(job.photo())) {
+                && (lastTraced.flatMap(Job::photo).equals(job.photo())
+                        || failure.filter(failed -> failed.isMended(request.get()))
+                                .isPresent())) {
             start(request.get(), true);
         }
     }
@@ -109,9 +124,13 @@ public final class TraceController {
                 try {
                     Optional<LocatedKnife> located = assessor.knife(request.photo(), request.settings());
                     return new Result(
-                            Optional.of(Tracer.trace(request.photo(), request.settings(), located, progress)), "");
+                            Optional.of(Tracer.trace(request.photo(), request.settings(), located, progress)),
+                            "",
+                            List.of());
+                } catch (RejectedOutlineException e) {
+                    return new Result(Optional.empty(), e.getMessage(), e.outlinePx());
                 } catch (UserFacingException e) {
-                    return new Result(Optional.empty(), e.getMessage());
+                    return new Result(Optional.empty(), e.getMessage(), List.of());
                 }
             }
 
@@ -119,7 +138,7 @@ public final class TraceController {
             public void succeeded(Result result) {
                 runningRequest = Optional.empty();
                 if (result.trace().isEmpty()) {
-                    failure = Optional.of(new Failure(request, result.error()));
+                    failure = Optional.of(new Failure(request, result.error(), result.rejectedOutlinePx()));
                     return;
                 }
                 Trace trace = result.trace().get();
@@ -134,7 +153,7 @@ public final class TraceController {
             @Override
             public void abandoned() {
                 runningRequest = Optional.empty();
-                failure = Optional.of(new Failure(request, ""));
+                failure = Optional.of(new Failure(request, "", List.of()));
             }
         });
         runningTask = Optional.of(started);
@@ -158,15 +177,23 @@ public final class TraceController {
     /**
      * @param trace empty where the photo could not be traced
      * @param error why, or empty
+     * @param rejectedOutlinePx points along the line that was taken for the outline, or none
      */
-    private record Result(Optional<Trace> trace, String error) {}
+    private record Result(Optional<Trace> trace, String error, List<Point> rejectedOutlinePx) {}
 
     /**
      * A trace that was not done.
      *
      * @param error why the photo could not be traced; empty where it was stopped
+     * @param outlinePx points along the line that was taken for the outline, or none
      */
-    private record Failure(Request request, String error) {}
+    private record Failure(Request request, String error, List<Point> outlinePx) {
+        /** Returns whether the user has marked anew what is knife in the photo. */
+        boolean isMended(Request anew) {
+            return anew.photo().equals(request.photo())
+                    && !anew.settings().marks().equals(request.settings().marks());
+        }
+    }
 
     private record Request(Photo photo, TraceSettings settings) {
         /** Corners are set one after the other; the photo is not traced again before the user asks for it. */

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import weltwright.app.gui.drawing.AnnotationPainter;
 import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.drawing.LoupePainter;
+import weltwright.app.gui.drawing.MarkStroke;
 import weltwright.app.gui.drawing.Viewport;
 import weltwright.app.gui.model.JobModel;
 import weltwright.app.gui.theme.ThemeColors;
@@ -23,18 +24,26 @@ import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
 import weltwright.message.Messages;
 import weltwright.trace.PhotoAssessment;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.wording.TraceWording;
 
 /**
  * Shows the photo as taken with the ground that was found in it. Where the ground is a rectangle whose corners are set
- * by hand, its corners can be moved with the mouse or the keys; a magnifier shows the selected one.
+ * by hand, its corners can be moved with the mouse or the keys; a magnifier shows the selected one. With a brush, the
+ * mouse marks what is knife and what is not.
  */
 public class PhotoCanvas extends DrawingCanvas {
     private static final Messages TEXTS = Messages.of(PhotoCanvas.class);
 
     // Chosen by eye.
     private static final double FAR_NUDGE_PX = 10;
+
+    /**
+     * Distance of the marks along a stroke, as a part of the photo's greater side: some 4 mm where the photo shows 40
+     * cm.
+     */
+    private static final double MARK_SPACING = 0.01;
 
     private final JobModel model;
     private final List<Runnable> listeners = new ArrayList<>();
@@ -43,6 +52,9 @@ public class PhotoCanvas extends DrawingCanvas {
     private Optional<GroundChoice.Rectangle> preview = Optional.empty();
     private Optional<Integer> selection = Optional.empty();
     private Object dragKey = new Object();
+    private final MarkStroke stroke = new MarkStroke();
+    private Optional<Boolean> brush = Optional.empty();
+    private List<Point> rejectedOutlinePx = List.of();
     private String errorMessage = "";
 
     public PhotoCanvas(JobModel model) {
@@ -65,8 +77,10 @@ public class PhotoCanvas extends DrawingCanvas {
         bindKey("shift RIGHT", () -> moveSelection(FAR_NUDGE_PX, 0));
         bindKey("shift UP", () -> moveSelection(0, -FAR_NUDGE_PX));
         bindKey("shift DOWN", () -> moveSelection(0, FAR_NUDGE_PX));
+        bindKey("DELETE", () -> setMarks(List.of()));
         bindKey("ESCAPE", () -> {
             preview = Optional.empty();
+            stroke.clear();
             select(Optional.empty());
         });
         model.subscribe(() -> {
@@ -91,6 +105,37 @@ public class PhotoCanvas extends DrawingCanvas {
     void setGround(Optional<PhotoAssessment.SeenGround> newGround) {
         ground = newGround;
         repaint();
+    }
+
+    /**
+     * Gives the mouse a brush.
+     *
+     * @param knife whether the brush marks what is knife; empty where the mouse is to have none
+     */
+    void setBrush(Optional<Boolean> knife) {
+        brush = knife;
+        stroke.clear();
+        repaint();
+    }
+
+    /**
+     * Shows a line that was rejected.
+     *
+     * @param px points along a closed line that was taken for the outline and is none; none where there is no such
+     */
+    void setRejectedOutline(List<Point> px) {
+        rejectedOutlinePx = px;
+        repaint();
+    }
+
+    private List<KnifeMark> marks() {
+        return model.job().settings().marks();
+    }
+
+    private void setMarks(List<KnifeMark> marks) {
+        if (!marks.equals(marks())) {
+            model.change(job -> job.withSettings(job.settings().withMarks(marks)));
+        }
     }
 
     /** Returns why the last edit was refused; empty where it was not. */
@@ -163,6 +208,14 @@ public class PhotoCanvas extends DrawingCanvas {
             }
             selection.ifPresent(k -> LoupePainter.paint(g, viewport, corners.get(k), this::paintMagnified));
         });
+        if (!rejectedOutlinePx.isEmpty()) {
+            Polyline line =
+                    Polyline.closed(rejectedOutlinePx.stream().map(this::toMm).toList());
+            Shape path = viewport.transform().createTransformedShape(AnnotationPainter.path(line));
+            AnnotationPainter.paintWithHalo(g, path, 1.6f, ThemeColors.uncertainOverlay());
+        }
+        marks().forEach(mark -> MarkStroke.paintMark(g, viewport, toMm(mark.pixel()), mark.isKnife()));
+        stroke.paint(g, viewport);
     }
 
     private void paintSides(Graphics2D g, Viewport viewport, GroundChoice.Rectangle rectangle) {
@@ -209,16 +262,33 @@ public class PhotoCanvas extends DrawingCanvas {
     protected boolean beginDrag(Point mm, double hitRadiusMm) {
         select(cornerAt(mm, hitRadiusMm));
         dragKey = new Object();
-        return selection.isPresent();
+        if (selection.isEmpty()
+                && background
+                        .extent()
+                        .filter(photo -> photo.contains(mm.x(), mm.y()))
+                        .isPresent()) {
+            brush.ifPresent(knife -> stroke.begin(mm, knife));
+        }
+        return selection.isPresent() || stroke.isDrawing();
     }
 
     @Override
     protected void dragTo(Point mm) {
+        if (stroke.isDrawing()) {
+            stroke.add(mm);
+        }
         selection.ifPresent(k -> withCorner(k, toPx(mm)).ifPresent(rectangle -> preview = Optional.of(rectangle)));
     }
 
     @Override
     protected void endDrag() {
+        if (stroke.isDrawing()) {
+            List<KnifeMark> marks = new ArrayList<>(marks());
+            double spacingPx = MARK_SPACING
+                    * photo().map(p -> Math.max(p.widthPx(), p.heightPx())).orElse(1);
+            stroke.finish(spacingPx * mmPerPx()).forEach(mm -> marks.add(new KnifeMark(toPx(mm), stroke.isKnife())));
+            setMarks(marks);
+        }
         preview.ifPresent(rectangle -> setRectangle(dragKey, rectangle));
     }
 

@@ -293,7 +293,7 @@ final class JobPage extends JPanel {
         }
         outlinePanel.canvas().withhold(forms.refusalText(WorkflowStage.KNIFE));
         patternPanel.withhold(forms.refusalText(WorkflowStage.SHEATH));
-        photoPanel.leaveOut(traceController.error());
+        photoPanel.showFailure(traceController.error(), traceController.rejectedOutline());
         nextStepBar.show(NextStepPrompt.of(job, stage, circumstances(stage)));
         StageProgress.Results results = new StageProgress.Results(
                 patternPanel.pattern().isEmpty(), leather.progress(), outputActions.isOnPaper());
@@ -317,7 +317,11 @@ final class JobPage extends JPanel {
 
     private NextStepPrompt.Circumstances circumstances(WorkflowStage of) {
         return new NextStepPrompt.Circumstances(
-                traceController.isRunning(), forms.refusalText(of), traceController.error(), patternPanel.error());
+                traceController.isRunning(),
+                forms.refusalText(of),
+                traceController.error(),
+                !traceController.rejectedOutline().isEmpty(),
+                patternPanel.error());
     }
 
     /** Switches between the photo as taken and the outline. */
@@ -372,6 +376,10 @@ final class JobPage extends JPanel {
             case CHOOSE_GROUND -> {
                 goTo(WorkflowStage.KNIFE);
                 knifeForm.focusGround();
+            }
+            case MARK_NOT_KNIFE -> {
+                goTo(WorkflowStage.KNIFE);
+                photoPanel.markNotKnife();
             }
             case SET_CORNERS -> {
                 goTo(WorkflowStage.KNIFE);

@@ -27,6 +27,7 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         TYPE_THICKNESSES(TEXTS.text("next-step-prompt.type-them")),
         MEND_ENTRY(TEXTS.text("next-step-prompt.mend-the-entry")),
         CHOOSE_GROUND(TEXTS.text("next-step-prompt.choose-the-ground")),
+        MARK_NOT_KNIFE(TEXTS.text("next-step-prompt.mark-not-knife")),
         SET_CORNERS(TEXTS.text("next-step-prompt.set-corners")),
         OPEN_ANOTHER_PHOTO(TEXTS.text("next-step-prompt.another-photo"));
 
@@ -51,10 +52,12 @@ record NextStepPrompt(String text, List<NextAction> actions) {
      * @param tracing whether the photo is being traced
      * @param entryError why an entry was refused on which the stage depends; empty where none was
      * @param traceError why the photo could not be traced; empty where it was not tried
+     * @param outlineRejected whether a line was followed there that is not the outline of a knife
      * @param patternError why the pattern could not be made; empty where it could
      */
-    record Circumstances(boolean tracing, String entryError, String traceError, String patternError) {
-        static final Circumstances NONE = new Circumstances(false, "", "", "");
+    record Circumstances(
+            boolean tracing, String entryError, String traceError, boolean outlineRejected, String patternError) {
+        static final Circumstances NONE = new Circumstances(false, "", "", false, "");
     }
 
     /** Returns the action of the first button; empty where there is none. */
@@ -79,7 +82,9 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         if (job.silhouette().isEmpty() && !now.traceError().isEmpty()) {
             return new NextStepPrompt(
                     now.traceError(),
-                    List.of(NextAction.CHOOSE_GROUND, NextAction.SET_CORNERS, NextAction.OPEN_ANOTHER_PHOTO));
+                    now.outlineRejected()
+                            ? List.of(NextAction.MARK_NOT_KNIFE, NextAction.OPEN_ANOTHER_PHOTO)
+                            : List.of(NextAction.CHOOSE_GROUND, NextAction.SET_CORNERS, NextAction.OPEN_ANOTHER_PHOTO));
         }
         if (job.silhouette().isEmpty()) {
             return prompt(

@@ -23,7 +23,8 @@ class NextStepPromptTest {
     @ParameterizedTest
     @EnumSource(WorkflowStage.class)
     void offersNoActionWhileTracing(WorkflowStage stage) {
-        assertThat(NextStepPrompt.of(OutlinedJobs.empty(), stage, new NextStepPrompt.Circumstances(true, "", "", ""))
+        assertThat(NextStepPrompt.of(
+                                OutlinedJobs.empty(), stage, new NextStepPrompt.Circumstances(true, "", "", false, ""))
                         .action())
                 .isEmpty();
     }
@@ -60,7 +61,7 @@ class NextStepPromptTest {
         NextStepPrompt step = NextStepPrompt.of(
                 OutlinedJobs.outlined(),
                 stage,
-                new NextStepPrompt.Circumstances(false, "", "", "The welt is too thin. Choose more layers."));
+                new NextStepPrompt.Circumstances(false, "", "", false, "The welt is too thin. Choose more layers."));
         assertThat(step.text()).isEqualTo("The welt is too thin. Choose more layers.");
         assertThat(step.action()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.NextAction.SAVE_PDF));
         assertThat(step.action()).isNotEqualTo(java.util.Optional.of(NextStepPrompt.NextAction.GO_TO_PAPER));

@@ -39,8 +39,8 @@ import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import weltwright.app.gui.drawing.DrawingCanvas;
 import weltwright.app.gui.leather.LeatherFiles;
-import weltwright.app.gui.outline.OutlineCanvas;
 import weltwright.app.gui.shell.Application;
 import weltwright.app.gui.shell.MainWindow;
 import weltwright.app.gui.theme.Theme;
@@ -201,7 +201,7 @@ public abstract class MainWindowTestBase {
                         && name.equals(window.frame().getFocusOwner().getName())));
     }
 
-    public void drag(OutlineCanvas view, Point fromMm, Point toMm) {
+    public void drag(DrawingCanvas view, Point fromMm, Point toMm) {
         Point from = execute(() -> view.viewport().toPx(fromMm));
         Point to = execute(() -> view.viewport().toPx(toMm));
         pressMouse(view, from);
