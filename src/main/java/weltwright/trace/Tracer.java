@@ -21,6 +21,7 @@ import weltwright.image.parallel.JoinedResult;
 import weltwright.image.parallel.ParallelPair;
 import weltwright.knife.Silhouette;
 import weltwright.message.Messages;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.LensEvidence;
 import weltwright.trace.capture.PhotoQualityCheck;
 import weltwright.trace.capture.SolvedView;
@@ -171,12 +172,19 @@ public final class Tracer {
         SilhouetteBuilder.Built built;
         Assessment assessment;
         try {
-            BladeCheck.checkAlone(edgeOnGround);
+            // Who has marked what is knife has seen whether something touches it.
+            boolean knifeIsMarked = settings.marks().stream().anyMatch(KnifeMark::isKnife);
+            if (!knifeIsMarked) {
+                BladeCheck.checkAlone(edgeOnGround);
+            }
             checkAgainstPrint(edgeOnGround, hidden.visibility().observations());
             progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
             built = new SilhouetteBuilder(fine, fineView, edge, thickness(settings), hidden.ends()::lineVisibilityAt)
                     .build(settings.tipDropMm());
             damaged.check(solved.view(), built);
+            if (!knifeIsMarked) {
+                BladeCheck.checkSides(built.silhouette());
+            }
             // A reflection also causes the errors that the first task reports; ParallelPair prefers the second's
             // exception.
             assessment = ParallelPair.of(

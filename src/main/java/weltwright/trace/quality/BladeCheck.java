@@ -42,6 +42,9 @@ public final class BladeCheck {
     /** Least part of its convex hull that a knife fills; the wide guard of a dagger leaves two thirds. By eye. */
     private static final double LEAST_SOLIDITY = 0.5;
 
+    /** How far something sticks out at most that is part of a knife; chosen by eye. */
+    private static final double FARTHEST_PROTRUSION_MM = 5;
+
     /** Distance of the points of the outline that are compared; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
@@ -62,9 +65,24 @@ public final class BladeCheck {
     public static void checkAlone(Polyline outline) {
         Polygon polygon = outline.polygon();
         if (polygon.getArea() < LEAST_SOLIDITY * polygon.convexHull().getArea()) {
-            throw new UserFacingException(
-                    TEXTS.text("blade-check.something-touches-the-knife"), TEXTS.text("blade-check.move-it-away"));
+            throw touched();
         }
+    }
+
+    /**
+     * Checks that nothing sticks out of an outline like a coin that touches the knife.
+     *
+     * @throws UserFacingException where something does
+     */
+    public static void checkSides(Silhouette silhouette) {
+        if (OutlineProtrusion.greatestMm(silhouette.outline().sampled(STEP_MM)) > FARTHEST_PROTRUSION_MM) {
+            throw touched();
+        }
+    }
+
+    private static UserFacingException touched() {
+        return new UserFacingException(
+                TEXTS.text("blade-check.something-touches-the-knife"), TEXTS.text("blade-check.move-it-away"));
     }
 
     /**

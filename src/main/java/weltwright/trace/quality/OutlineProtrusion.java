@@ -1,0 +1,93 @@
+package weltwright.trace.quality;
+
+import java.util.Arrays;
+import java.util.List;
+import org.locationtech.jts.algorithm.MinimumAreaRectangle;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import weltwright.geometry.Point;
+import weltwright.geometry.Polyline;
+
+/**
+ * Measures how far something sticks out of one side of an outline that is neither as short along the knife as a guard
+ * nor as long as a blade: a coin that touches the knife, or a pencil that leans on it. The finger grooves and swells of
+ * handles, clips and recurves stick out by up to 3.5 mm (100 knives drawn at random and 12 drawn by hand), a coin of 16
+ * to 28 mm that touches a knife somewhere by more than 5 mm in nine of ten places.
+ *
+ * <p>Each side is a profile over the longer axis of the least rectangle. What sticks out of it is its top-hat transform
+ * by a flat segment, opened by a shorter one (J. Serra, Image Analysis and Mathematical Morphology, Academic Press,
+ * 1982).
+ */
+final class OutlineProtrusion {
+    /** Distance of the columns of a profile. */
+    private static final double STEP_MM = 0.5;
+
+    /** Greatest length along the knife; chosen by eye: shorter than blades, longer than a coin. */
+    private static final double LONGEST_MM = 30;
+
+    /** Least length along the knife; chosen by eye: longer than guards, shorter than a coin. */
+    private static final double SHORTEST_MM = 12;
+
+    private OutlineProtrusion() {}
+
+    /**
+     * Returns how far something sticks out at most, in mm.
+     *
+     * @param outline closed, in mm
+     */
+    static double greatestMm(Polyline outline) {
+        Polygon polygon = outline.polygon();
+        Coordinate[] corners =
+                MinimumAreaRectangle.getMinimumRectangle(polygon).getCoordinates();
+        boolean firstIsLonger = corners[0].distance(corners[1]) > corners[1].distance(corners[2]);
+        Coordinate to = firstIsLonger ? corners[0] : corners[2];
+        double angle = Math.atan2(to.y - corners[1].y, to.x - corners[1].x);
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
+        List<Point> along = outline.resampled(STEP_MM / 2).points().stream()
+                .map(p -> new Point(p.x() * cos + p.y() * sin, p.y() * cos - p.x() * sin))
+                .toList();
+        return Math.max(greatest(profile(along, 1)), greatest(profile(along, -1)));
+    }
+
+    /** @param side 1 for the upper side, -1 for the lower */
+    private static double[] profile(List<Point> along, int side) {
+        double fromX = along.stream().mapToDouble(Point::x).min().orElseThrow();
+        double toX = along.stream().mapToDouble(Point::x).max().orElseThrow();
+        double[] profile = new double[(int) ((toX - fromX) / STEP_MM) + 1];
+        Arrays.fill(profile, Double.NEGATIVE_INFINITY);
+        for (Point p : along) {
+            int column = (int) ((p.x() - fromX) / STEP_MM);
+            profile[column] = Math.max(profile[column], side * p.y());
+        }
+        return profile;
+    }
+
+    private static double greatest(double[] profile) {
+        double[] opened = opened(profile, LONGEST_MM);
+        double[] topHat = new double[profile.length];
+        Arrays.setAll(topHat, i -> profile[i] - opened[i]);
+        return Arrays.stream(opened(topHat, SHORTEST_MM)).max().orElseThrow();
+    }
+
+    /** Opens a profile by a flat segment. Beyond its ends it goes on level. */
+    private static double[] opened(double[] profile, double segmentMm) {
+        int reach = (int) Math.round(segmentMm / STEP_MM / 2);
+        double[] eroded = least(profile, reach);
+        Arrays.setAll(eroded, i -> -eroded[i]);
+        double[] opened = least(eroded, reach);
+        Arrays.setAll(opened, i -> -opened[i]);
+        return opened;
+    }
+
+    /** Returns the least value within a reach, for each column. */
+    private static double[] least(double[] values, int reach) {
+        double[] least = new double[values.length];
+        Arrays.setAll(
+                least,
+                i -> Arrays.stream(values, Math.max(0, i - reach), Math.min(values.length, i + reach + 1))
+                        .min()
+                        .orElseThrow());
+        return least;
+    }
+}
