@@ -14,6 +14,7 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.image.Photo;
 import weltwright.knife.HandleSection;
+import weltwright.trace.capture.KnifeMark;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.ground.GroundChoice;
 import weltwright.units.PrintScale;
@@ -168,7 +169,8 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
                         PrintScale.TRUE,
                         ground)
                 .withHandleSection(handleSection())
-                .withDoubleEdged(truth.path("double_edged").asBoolean(false));
+                .withDoubleEdged(truth.path("double_edged").asBoolean(false))
+                .withMarks(marks());
     }
 
     /** The section that a maker would name, the nearest to the true one; unknown where the truth does not tell. */
@@ -179,6 +181,17 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
                                 section -> Math.abs(section.exponent() - number("handle_squareness"))))
                         .orElseThrow()
                 : HandleSection.UNKNOWN;
+    }
+
+    /**
+     * The strokes with which its maker would mark what touches the knife as none of it, spaced like a brush's marks.
+     */
+    private List<KnifeMark> marks() {
+        List<KnifeMark> marks = new ArrayList<>();
+        truth.path("not_knife_strokes")
+                .forEach(stroke -> stroke.forEach(p -> marks.add(
+                        new KnifeMark(new Point(p.get(0).asDouble(), p.get(1).asDouble()), false))));
+        return marks;
     }
 
     OutlineDistance.Reading measure(Trace trace) {

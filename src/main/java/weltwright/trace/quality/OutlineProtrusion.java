@@ -37,8 +37,7 @@ final class OutlineProtrusion {
      */
     static double greatestMm(Polyline outline) {
         Polygon polygon = outline.polygon();
-        Coordinate[] corners =
-                MinimumAreaRectangle.getMinimumRectangle(polygon).getCoordinates();
+        Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(polygon).getCoordinates();
         boolean firstIsLonger = corners[0].distance(corners[1]) > corners[1].distance(corners[2]);
         Coordinate to = firstIsLonger ? corners[0] : corners[2];
         double angle = Math.atan2(to.y - corners[1].y, to.x - corners[1].x);

@@ -55,9 +55,8 @@ class OutlineProtrusionTest {
     private static double protrusionMm(Geometry shape) {
         Geometry turned = AffineTransformation.rotationInstance(Math.PI / 6).transform(shape);
         Coordinate[] ring = turned.getCoordinates();
-        return OutlineProtrusion.greatestMm(
-                Polyline.closed(Arrays.stream(ring, 0, ring.length - 1)
-                        .map(c -> new Point(c.x, c.y))
-                        .toList()));
+        return OutlineProtrusion.greatestMm(Polyline.closed(Arrays.stream(ring, 0, ring.length - 1)
+                .map(c -> new Point(c.x, c.y))
+                .toList()));
     }
 }
