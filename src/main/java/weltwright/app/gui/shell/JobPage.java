@@ -377,7 +377,7 @@ final class JobPage extends JPanel {
                 goTo(WorkflowStage.KNIFE);
                 knifeForm.focusGround();
             }
-            case MARK_NOT_KNIFE -> {
+            case MARK_ON_PHOTO -> {
                 goTo(WorkflowStage.KNIFE);
                 photoPanel.markNotKnife();
             }

@@ -27,7 +27,7 @@ record NextStepPrompt(String text, List<NextAction> actions) {
         TYPE_THICKNESSES(TEXTS.text("next-step-prompt.type-them")),
         MEND_ENTRY(TEXTS.text("next-step-prompt.mend-the-entry")),
         CHOOSE_GROUND(TEXTS.text("next-step-prompt.choose-the-ground")),
-        MARK_NOT_KNIFE(TEXTS.text("next-step-prompt.mark-not-knife")),
+        MARK_ON_PHOTO(TEXTS.text("next-step-prompt.mark-on-photo")),
         SET_CORNERS(TEXTS.text("next-step-prompt.set-corners")),
         OPEN_ANOTHER_PHOTO(TEXTS.text("next-step-prompt.another-photo"));
 
@@ -83,7 +83,7 @@ record NextStepPrompt(String text, List<NextAction> actions) {
             return new NextStepPrompt(
                     now.traceError(),
                     now.outlineRejected()
-                            ? List.of(NextAction.MARK_NOT_KNIFE, NextAction.OPEN_ANOTHER_PHOTO)
+                            ? List.of(NextAction.MARK_ON_PHOTO, NextAction.OPEN_ANOTHER_PHOTO)
                             : List.of(NextAction.CHOOSE_GROUND, NextAction.SET_CORNERS, NextAction.OPEN_ANOTHER_PHOTO));
         }
         if (job.silhouette().isEmpty()) {

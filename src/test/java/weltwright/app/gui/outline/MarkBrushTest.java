@@ -38,7 +38,7 @@ class MarkBrushTest extends MainWindowTestBase {
         frame.button("onward").requireText("Find the outline").click();
         await("the refusal", () -> frame.textBox("next step").text().contains("touches the knife"));
         PhotoCanvas taken = (PhotoCanvas) robot.finder().findByName("photo drawing");
-        frame.button("onward").requireText("Mark what is not knife").click();
+        frame.button("onward").requireText("Mark on the photo").click();
         frame.toggleButton("mark what is not knife").requireSelected();
         drag(taken, taken.toMm(PENCIL), taken.toMm(PENCIL.plus(new Point(12, 4))));
         await("the outline", () -> job().trace().isPresent());
