@@ -78,15 +78,6 @@ public record EdgeSideEstimate(double logOdds) {
         return new double[] {shaping, hook, notch(side, front), full};
     }
 
-    /** Combines two estimates: the less sure one, or none where they disagree. */
-    EdgeSideEstimate agreeingWith(EdgeSideEstimate other) {
-        return new EdgeSideEstimate(agreed(logOdds, other.logOdds));
-    }
-
-    private static double agreed(double a, double b) {
-        return a * b <= 0 ? 0 : Math.abs(a) < Math.abs(b) ? a : b;
-    }
-
     /** Returns whether the edge is more probably on the side of positive y. */
     public boolean isUp() {
         return logOdds > 0;

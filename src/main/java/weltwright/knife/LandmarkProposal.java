@@ -2,7 +2,7 @@ package weltwright.knife;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
@@ -49,11 +49,9 @@ public record LandmarkProposal(
      *
      * @param ring the outline, counter-clockwise, x along the knife towards the tip, its points at about equal
      *     distances
-     * @param sure the outline without stretches that may not be the knife's; evidence for the edge's side must hold on
-     *     both
      * @param end where the handle ends in the photo
      */
-    public static LandmarkProposal of(Polyline ring, Polyline sure, HandleEndLine end) {
+    public static LandmarkProposal of(Polyline ring, HandleEndLine end) {
         List<Point> points = ring.points();
         OutlineSides sides = new OutlineSides(ring);
         int tip = 0;
@@ -64,8 +62,7 @@ public record LandmarkProposal(
         }
         double tipX = points.get(tip).x();
         double buttX = points.get(butt).x();
-        EdgeSideEstimate side = EdgeSideEstimate.of(sides, buttX, end.x(), tipX)
-                .agreeingWith(EdgeSideEstimate.of(new OutlineSides(sure), buttX, end.x(), tipX));
+        EdgeSideEstimate side = EdgeSideEstimate.of(sides, buttX, end.x(), tipX);
         Optional<Guard> guard = GuardFinder.find(ring, end.x());
         HandleEndLine start = guard.map(g -> beforeGuard(g, end)).orElse(end);
         Start heel = Start.find(ring, sides, side.isUp(), start);
@@ -105,8 +102,8 @@ public record LandmarkProposal(
                 .toList();
     }
 
-    /** Returns this with each step changed, or left out where empty is returned for it. */
-    public LandmarkProposal withSteps(Function<HandleFrontStep, Optional<HandleFrontStep>> change) {
+    /** Returns this with each step changed. */
+    public LandmarkProposal withSteps(UnaryOperator<HandleFrontStep> change) {
         return new LandmarkProposal(
                 tip, butt, edgeSide, heelStart.withStep(change), spineStart.withStep(change), guard);
     }
@@ -147,8 +144,8 @@ public record LandmarkProposal(
             return step.map(HandleFrontStep::onBlade).orElse(level);
         }
 
-        private Start withStep(Function<HandleFrontStep, Optional<HandleFrontStep>> change) {
-            return new Start(x, sigmaMm, level, step.flatMap(change));
+        private Start withStep(UnaryOperator<HandleFrontStep> change) {
+            return new Start(x, sigmaMm, level, step.map(change));
         }
 
         /** Returns the index of the point of one side that is nearest to x along the axis. */

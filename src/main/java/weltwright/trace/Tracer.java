@@ -28,7 +28,6 @@ import weltwright.trace.capture.SolvedView;
 import weltwright.trace.capture.TraceSettings;
 import weltwright.trace.edge.EdgePoint;
 import weltwright.trace.ground.TraceableGround;
-import weltwright.trace.outline.EdgeJump;
 import weltwright.trace.outline.SilhouetteBuilder;
 import weltwright.trace.outline.ThicknessParallax;
 import weltwright.trace.outline.UncertainStretch;
@@ -228,9 +227,7 @@ public final class Tracer {
         }
         ErrorBudget error = ErrorEstimator.estimate(solved.solution(), ground, hidden, built, unsure, damaged);
         BladeCheck.checkUse(error);
-        // The line that a jump leads to may be as clear as the edge, and still must be checked by a person.
-        return new Assessment(
-                UncertainStretch.of(built.ring(), EdgeJump.reduceCertainty(built.certainty(), built.jumps())), error);
+        return new Assessment(unsure, error);
     }
 
     /** Returns the silhouette if its blade does not mirror the ground. */

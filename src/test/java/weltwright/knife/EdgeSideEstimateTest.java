@@ -96,12 +96,4 @@ class EdgeSideEstimateTest {
         }
         return EdgeSideEstimate.of(new OutlineSides(Polyline.closed(points)), -100, 0, 100);
     }
-
-    /** Source: logic. What one reading alone says is not told, and both are no surer than the less sure one. */
-    @Test
-    void twoReadingsSayWhatBothSay() {
-        EdgeSideEstimate up = new EdgeSideEstimate(3);
-        assertThat(up.agreeingWith(new EdgeSideEstimate(1))).isEqualTo(new EdgeSideEstimate(1));
-        assertThat(up.agreeingWith(new EdgeSideEstimate(-1)).probability(0.1)).isEqualTo(0.5);
-    }
 }

@@ -37,7 +37,7 @@ class LandmarkProposalTest {
     void findsTheHeelAtTheStep(String scene) throws IOException {
         Polyline ring = ring(scene, 1);
         LandmarkProposal proposal =
-                LandmarkProposal.of(ring, ring, new HandleEndLine(0.5, 0, 0.1, 0.5, HandleEndLine.Rim.NONE));
+                LandmarkProposal.of(ring, new HandleEndLine(0.5, 0, 0.1, 0.5, HandleEndLine.Rim.NONE));
         Point heel = ring.points().get(proposal.heel());
         assertThat(heel.x()).isCloseTo(0, within(0.5));
         assertThat(heel.y()).isNegative();
@@ -53,7 +53,7 @@ class LandmarkProposalTest {
 
     private static LandmarkProposal proposed(String scene, double up) throws IOException {
         Polyline ring = ring(scene, up);
-        return LandmarkProposal.of(ring, ring, new HandleEndLine(0, 0, 0.1, 0.5, HandleEndLine.Rim.NONE));
+        return LandmarkProposal.of(ring, new HandleEndLine(0, 0, 0.1, 0.5, HandleEndLine.Rim.NONE));
     }
 
     private static Polyline ring(String scene, double up) throws IOException {

@@ -20,9 +20,6 @@ public final class OutlineParallaxCorrection {
     /** Distance behind the front at which the handle's width is measured; chosen by eye. */
     private static final double BEHIND_MM = 2;
 
-    /** Least height of a step in the mid-plane: the error of what is taken off for the handle's section. By eye. */
-    private static final double LEAST_STEP_MM = 0.3;
-
     /** Distance along the blade, to either side, from which a normal is taken; chosen by eye. */
     private static final double CHORD_MM = 1.5;
 
@@ -159,23 +156,6 @@ public final class OutlineParallaxCorrection {
         double spine = spine(p.y() > sides.middle(x));
         double moreMm = spineOverEdgeMm(p);
         return ThicknessParallax.bladeSide(edgeMm(p) + spine * moreMm, moreMm * Math.sqrt(spine * (1 - spine)), across);
-    }
-
-    /**
-     * Returns whether a handle flush with the blade shows a step of the outline only because it is thicker.
-     *
-     * @param along the outline
-     */
-    boolean isByThickness(Polyline along, HandleFrontStep step) {
-        Point onHandle = along.points().get(step.onHandle());
-        Point onBlade = along.points().get(step.onBlade());
-        double sign = Math.signum(onHandle.y() - sides.middle(onHandle.x()));
-        Point outward = new Point(0, sign);
-        double handleMm =
-                shift(new Point(heelX - BEHIND_MM, onHandle.y()), outward).outMm();
-        double bladeMm = shift(new Point(heelX, onBlade.y()), outward).outMm();
-        double height = sign * (onHandle.y() - onBlade.y());
-        return Math.abs(height - (handleMm - bladeMm)) < LEAST_STEP_MM;
     }
 
     /**

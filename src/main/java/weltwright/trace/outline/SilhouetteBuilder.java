@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
@@ -105,7 +104,6 @@ public final class SilhouetteBuilder {
      * @param onGround the motion from the silhouette's frame to the ground frame
      * @param ring the measured points, in the silhouette's frame
      * @param certainty of an edge at each of them, 1 and more where it is certain
-     * @param jumps of the ring
      * @param excessMm displacement by the knife's thickness that was subtracted at each of them
      * @param sectionSigmaMm standard deviation of that by the handle's section and the doubt of the spine's side
      * @param frontMissing whether no end of the handle was found between handle and blade
@@ -118,7 +116,6 @@ public final class SilhouetteBuilder {
             RigidMotion onGround,
             Polyline ring,
             double[] certainty,
-            List<EdgeJump> jumps,
             double[] excessMm,
             double[] sectionSigmaMm,
             boolean frontMissing,
@@ -166,11 +163,7 @@ public final class SilhouetteBuilder {
         HandleFrontStation.Front front = HandleFrontStation.find(picture, view, midPlane, along, axis);
         double frontX = frontX(front, along, midPlane, axis);
         HandleEndLine end = HandleFrontLine.find(picture, view, midPlane, along, axis, frontX, thickness);
-        List<EdgeJump> jumps = EdgeJump.in(along, certainty(inOrder), end.x());
-        LandmarkProposal seenSteps = LandmarkProposal.of(along, EdgeJump.bridged(along, jumps), end);
-        OutlineParallaxCorrection seenParallax = parallax(along, seenSteps, midPlane, axis, end);
-        LandmarkProposal proposal =
-                seenSteps.withSteps(step -> Optional.of(step).filter(at -> !seenParallax.isByThickness(along, at)));
+        LandmarkProposal proposal = LandmarkProposal.of(along, end);
         Point[] backs = new SpineBack(
                         picture,
                         p -> pixel(p, midPlane, axis),
@@ -202,7 +195,7 @@ public final class SilhouetteBuilder {
                 wallMm * end.rim().partSigma() / end.rim().part(),
                 onLine.x(),
                 start.sigmaMm());
-        return fit(ring, inOrder, jumps, removal, midPlane, trueAxis, frontMissing, heel);
+        return fit(ring, inOrder, removal, midPlane, trueAxis, frontMissing, heel);
     }
 
     /**
@@ -307,7 +300,6 @@ public final class SilhouetteBuilder {
     private Built fit(
             Polyline ring,
             List<EdgePoint> points,
-            List<EdgeJump> jumps,
             ThicknessRemoval removal,
             Plane midPlane,
             RigidMotion axis,
@@ -361,7 +353,6 @@ public final class SilhouetteBuilder {
                 onGround,
                 ring.map(p -> p.plus(toHeel)),
                 certainty(points),
-                jumps,
                 removal.excessMm(),
                 removal.sectionSigmaMm(),
                 frontMissing,

@@ -2,7 +2,6 @@ package weltwright.trace.outline;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import weltwright.geometry.Point;
@@ -89,7 +88,7 @@ public final class ThicknessRemoval {
 
     /** Returns the landmarks, with the rim of a handle's front as a part of its step. */
     LandmarkProposal withRims() {
-        return proposal.withSteps(step -> Optional.of(parallax.withRim(along, step)));
+        return proposal.withSteps(step -> parallax.withRim(along, step));
     }
 
     /**

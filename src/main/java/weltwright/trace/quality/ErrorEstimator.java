@@ -14,7 +14,6 @@ import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.geometry.fit.OrderStatistic;
 import weltwright.trace.ground.TraceableGround;
-import weltwright.trace.outline.EdgeJump;
 import weltwright.trace.outline.SilhouetteBuilder;
 import weltwright.trace.outline.UncertainStretch;
 import weltwright.trace.report.ErrorBudget;
@@ -119,10 +118,7 @@ public final class ErrorEstimator {
                         ErrorSource.Known.EDGE_LOCALIZATION,
                         Math.hypot(WITHIN_95 * EDGE_SIGMA_PX * mmPerPx, SCATTER_PART * scatter90(built))),
                 new ErrorBudget.Part(ErrorSource.Known.SHADOW, hidden.shadowMm()),
-                new ErrorBudget.Part(
-                        ErrorSource.Known.WEAK_EDGE,
-                        Math.max(driftMm(built.ring(), unsure), roughnessMm(built, unsure))),
-                new ErrorBudget.Part(ErrorSource.Known.PARALLEL_LINES, jumpMm(built))));
+                new ErrorBudget.Part(ErrorSource.Known.WEAK_EDGE, driftMm(built.ring(), unsure))));
         damaged.error().ifPresent(parts::add);
         parts.removeIf(part -> part.error95Mm() == 0);
         parts.sort(Comparator.comparingDouble(ErrorBudget.Part::error95Mm).reversed());
@@ -161,46 +157,6 @@ public final class ErrorEstimator {
         double length =
                 unsure.stream().mapToDouble(u -> u.along(ring).lengthMm()).sum();
         return DRIFT_MM * Math.max(0, length / ring.lengthMm() - LEFT_OUT_PART);
-    }
-
-    /**
-     * Returns the distance of weak stretches from the smoothed outline, at the 95th percentile over all of it: knives
-     * are smooth, so a rough weak stretch follows something else. The surroundings of tip, heel and butt, which turn
-     * sharply by themselves, are left out.
-     */
-    private static double roughnessMm(SilhouetteBuilder.Built built, List<UncertainStretch> unsure) {
-        Polyline ring = built.ring();
-        IndexedFacetDistance smooth = new IndexedFacetDistance(
-                ring.smoothed(EdgeJump.SMOOTHING_MM, SCATTER_STEP_MM).lineString());
-        List<Point> points = ring.resampled(SCATTER_STEP_MM).points();
-        List<Point> corners = List.of(
-                built.silhouette().landmarks().tip(),
-                built.silhouette().landmarks().heel(),
-                built.silhouette().landmarks().spineStart(),
-                built.silhouette().landmarks().butt());
-        double[] distances = new double[points.size()];
-        int count = 0;
-        for (UncertainStretch stretch : unsure) {
-            for (Point p : stretch.along(ring).resampled(SCATTER_STEP_MM).points()) {
-                boolean isAtCorner = corners.stream().anyMatch(t -> t.distance(p) < 2 * EdgeJump.SMOOTHING_MM);
-                if (!isAtCorner && count < distances.length) {
-                    distances[count++] = smooth.distance(JTS.createPoint(p.coordinate()));
-                }
-            }
-        }
-        return OrderStatistic.quantile(distances, 0.95);
-    }
-
-    /** Returns the height of the outline's jumps, at the 95th percentile over all of it. */
-    private static double jumpMm(SilhouetteBuilder.Built built) {
-        double[] heights = IntStream.range(0, built.certainty().length)
-                .mapToDouble(i -> built.jumps().stream()
-                        .filter(jump -> jump.contains(i))
-                        .mapToDouble(EdgeJump::heightMm)
-                        .max()
-                        .orElse(0))
-                .toArray();
-        return OrderStatistic.quantile(heights, 0.95);
     }
 
     /** Returns the error at 95 % of independent displacements by one standard deviation each. */

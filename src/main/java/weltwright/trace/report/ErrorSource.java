@@ -19,7 +19,7 @@ public sealed interface ErrorSource {
         SHADOW,
         /** Stretches of outline along which the edge is weak. */
         WEAK_EDGE,
-        /** Lines beside the edge that may be the edge instead. */
+        /** Lines beside the edge that may be the edge instead; only in job files of earlier versions. */
         PARALLEL_LINES,
         FILE_DAMAGE
     }

@@ -143,26 +143,6 @@ class OutlineParallaxCorrectionTest {
     }
 
     /**
-     * A handle and a blade of the same width: the handle, being thicker, stands out by the difference of what both
-     * show. That is no step; one of a millimetre more is.
-     */
-    @Test
-    void aThickerHandleThatIsFlushMakesNoStep() {
-        Point outward = new Point(0, 1);
-        double handleMm = CORRECTION.shift(new Point(-2, HALF_MM), outward).outMm();
-        double bladeMm = CORRECTION.shift(new Point(0, HALF_MM), outward).outMm();
-        for (double moreMm : new double[] {0, 1}) {
-            Polyline along = Polyline.closed(List.of(
-                    new Point(100, HALF_MM),
-                    new Point(0, HALF_MM),
-                    new Point(0, HALF_MM + handleMm - bladeMm + moreMm),
-                    new Point(-100, -HALF_MM)));
-            assertThat(CORRECTION.isByThickness(along, new HandleFrontStep(2, 1)))
-                    .isEqualTo(moreMm == 0);
-        }
-    }
-
-    /**
      * Source: the definition of an ellipse. The rim of a round handle's front is seen beyond the front, at x = 0, by
      * its height times the lean along the knife. The step was found a little way down the rim; it begins at the side.
      */

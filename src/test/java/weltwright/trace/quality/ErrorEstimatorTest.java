@@ -65,7 +65,6 @@ class ErrorEstimatorTest {
                 new RigidMotion(0, new Point(0, 0)),
                 Polyline.closed(circle),
                 new double[circle.size()],
-                List.of(),
                 new double[circle.size()],
                 new double[circle.size()],
                 false,

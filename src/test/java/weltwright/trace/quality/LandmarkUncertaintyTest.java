@@ -68,7 +68,6 @@ class LandmarkUncertaintyTest {
                 new RigidMotion(0, new Point(0, 0)),
                 ring,
                 certainty,
-                List.of(),
                 new double[certainty.length],
                 new double[certainty.length],
                 false,
