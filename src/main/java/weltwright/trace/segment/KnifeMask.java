@@ -47,13 +47,8 @@ public final class KnifeMask {
     /** Margin around the hidden lines, beyond one pitch, for an undecided line at the knife's end; chosen by eye. */
     private static final double MARGIN_MM = 10;
 
-    private static final double LIT = RelativeReflectance.LIT;
-
     private static final int GROUND = 1;
     private static final int KNIFE = 2;
-
-    /** Brightness relative to black print above which something hides it; chosen by eye. */
-    private static final double NOT_BLACK = 2.2;
 
     /** Probability by colour above which print cannot be visible; chosen by eye. */
     private static final double SURE = 0.95;
@@ -227,23 +222,9 @@ public final class KnifeMask {
         return bgr;
     }
 
-    /**
-     * Returns the probability of the knife by colour. Where black is printed, whose own colour is hardly known, only
-     * what is much brighter than that counts.
-     */
+    /** Returns the probability of the knife by colour. */
     private ColourLikelihood.Estimate estimate(PrintVisibility visibility) {
-        float[] bgr = smoothed();
-        ColourLikelihood.Estimate estimate = new ColourLikelihood(pattern, bgr, gapMm).estimate(visibility);
-        float[] probability = estimate.probability();
-        byte[] black = new byte[probability.length];
-        pattern.black().get(0, 0, black);
-        for (int i = 0; i < black.length; i++) {
-            float sum = bgr[3 * i] + bgr[3 * i + 1] + bgr[3 * i + 2];
-            if (black[i] != 0 && sum > 3 * NOT_BLACK * LIT) {
-                probability[i] = 1;
-            }
-        }
-        return estimate;
+        return new ColourLikelihood(pattern, smoothed(), gapMm).estimate(visibility);
     }
 
     /** Returns whether the colours beside a supposed line are the knife's: grain or a pattern that resembles a line. */
