@@ -11,7 +11,7 @@ import weltwright.trace.appearance.GroundPrint;
  * The contrast of each sample of a band along a knife's outline: how much it resembles the knife's edge. The band has a
  * row for each point of the outline, from well inside to well outside.
  *
- * <p>Two cases:
+ * <p>Three cases:
  *
  * <ol>
  *   <li>The colours inside and outside differ clearly. The contrast is the derivative across the edge, projected onto
@@ -23,6 +23,8 @@ import weltwright.trace.appearance.GroundPrint;
  *       the length of the step of colour, minus the slope over a wider distance, which a soft shadow has too. On blank
  *       ground a change of hue is added ({@link HueContrast}). On other grounds this case would lead to the lines of
  *       the blade's grind.
+ *   <li>Black print is near, so that white and black alternate outside. The contrast is how fast the colour departs
+ *       from that of the inside.
  * </ol>
  *
  * @param path for each sample, row by row: the contrast along which the path of the edge is found
@@ -42,6 +44,15 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
     /** Distance to either side over which the slope is measured: the blur of a sharp edge ends within it; by eye. */
     private static final int SLOPE_PX = 3;
 
+    /** Weight of a sample next to black print, whose own edge is far stronger; chosen by eye. */
+    private static final double WEIGHT_AT_PRINT = 0.2;
+
+    /** Distance from the inside's colour, in grey levels, at which a colour has departed from it; chosen by eye. */
+    private static final double DEPARTED = 40;
+
+    /** Contrast of a departure within one pixel, in the units of a clear edge of case 1; chosen by eye. */
+    private static final double DEPARTURE_CONTRAST = 30;
+
     /**
      * Expected squared step between neighbours due to noise, in variances of a pixel: 0.44 in each of three channels,
      * since the smoothed neighbours share half their noise.
@@ -53,6 +64,9 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
 
     /** Contrast of a change of hue by one standard deviation; chosen by eye. */
     private static final double HUE = 0.25;
+
+    /** Rows to either side over which the inside's colour is averaged next to black print; chosen by eye. */
+    private static final int INSIDE_ROWS = 3;
 
     /** Least part of a step that is kept orthogonal to a line's colour, so that it is not scaled too much; by eye. */
     private static final double LEAST_ORTHOGONAL = 0.25;
@@ -79,9 +93,13 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
         double noise = ground.isSteelGrey() ? noise(colour, print, rows, width) : ColourStatistics.NOISE;
         BandContrast band = new BandContrast(new float[print.length], colour, samplesPerPx);
         IntStream.range(0, rows).parallel().forEach(i -> {
-            ChannelMixture.Mix mix = steps.mix(i, COLOUR_ROWS);
-            double clear = !ground.isSteelGrey() ? 1 : isRuled ? clearness(mix) : mix.differenceFromShade();
-            band.fillFromSteps(i * width, width, print, mix.weights(), clear, noise, hue, line);
+            if (isNearBlack(print, i * width, width)) {
+                band.fillFromDeparture(i, rows, width, print);
+            } else {
+                ChannelMixture.Mix mix = steps.mix(i, COLOUR_ROWS);
+                double clear = !ground.isSteelGrey() ? 1 : isRuled ? clearness(mix) : mix.differenceFromShade();
+                band.fillFromSteps(i * width, width, print, mix.weights(), clear, noise, hue, line);
+            }
         });
         return band;
     }
@@ -117,6 +135,15 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
         return Math.max(0, Math.min(1, (mix.separation() - UNCLEAR) / (CLEAR - UNCLEAR)));
     }
 
+    private static boolean isNearBlack(GroundPrint[] print, int row, int width) {
+        for (int k = row; k < row + width; k++) {
+            if (print[k] == GroundPrint.BLACK) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** @param clear weight of case 1 against case 2, from 0 to 1 */
     private void fillFromSteps(
             int row,
@@ -140,6 +167,32 @@ record BandContrast(float[] path, float[] colour, double samplesPerPx) {
                 value += (1 - clear) * (Math.sqrt(Math.max(0, dot(step, step) - chance) / noise) + HUE * hue[row + k]);
             }
             path[row + k] = (float) value;
+        }
+    }
+
+    private void fillFromDeparture(int i, int rows, int width, GroundPrint[] print) {
+        double[] inside = new double[3];
+        int depth = Math.max(2, width / 4);
+        for (int j = -INSIDE_ROWS; j <= INSIDE_ROWS; j++) {
+            int row = Math.floorMod(i + j, rows) * width;
+            for (int k = 0; k < depth; k++) {
+                for (int c = 0; c < 3; c++) {
+                    inside[c] += colour[3 * (row + k) + c] / (depth * (2 * INSIDE_ROWS + 1));
+                }
+            }
+        }
+        double[] departure = new double[width];
+        for (int k = 0; k < width; k++) {
+            double[] off = new double[3];
+            for (int c = 0; c < 3; c++) {
+                off[c] = colour[3 * (i * width + k) + c] - inside[c];
+            }
+            departure[k] = Math.min(1, Math.sqrt(dot(off, off)) / DEPARTED);
+        }
+        for (int k = 1; k < width - 1; k++) {
+            double weight = print[i * width + k] == GroundPrint.BLACK ? WEIGHT_AT_PRINT : 1;
+            double change = (departure[k + 1] - departure[k - 1]) * samplesPerPx / 2;
+            path[i * width + k] = (float) Math.max(0, weight * DEPARTURE_CONTRAST * change);
         }
     }
 
