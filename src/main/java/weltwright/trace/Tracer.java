@@ -174,7 +174,7 @@ public final class Tracer {
             // Who has marked what is knife has seen whether something touches it.
             boolean knifeIsMarked = settings.marks().stream().anyMatch(KnifeMark::isKnife);
             if (!knifeIsMarked) {
-                BladeCheck.checkAlone(edgeOnGround);
+                BladeCheck.checkSolidity(edgeOnGround);
             }
             checkAgainstPrint(edgeOnGround, hidden.visibility().observations());
             progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);
@@ -182,7 +182,7 @@ public final class Tracer {
                     .build(settings.tipDropMm());
             damaged.check(solved.view(), built);
             if (!knifeIsMarked) {
-                BladeCheck.checkSides(built.silhouette());
+                BladeCheck.checkProtrusions(built.silhouette());
             }
             // A reflection also causes the errors that the first task reports; ParallelPair prefers the second's
             // exception.

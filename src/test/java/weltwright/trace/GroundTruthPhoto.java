@@ -36,7 +36,7 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
     }
 
     /** All of a folder, by name. */
-    static List<GroundTruthPhoto> in(Path folder) throws IOException {
+    public static List<GroundTruthPhoto> in(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             List<String> names = files.map(file -> file.getFileName().toString())
                     .filter(file -> file.endsWith(TRUTH))
@@ -51,7 +51,7 @@ public record GroundTruthPhoto(Path picture, JsonNode truth) {
         }
     }
 
-    String name() {
+    public String name() {
         String file = picture.getFileName().toString();
         return file.substring(0, file.lastIndexOf('.'));
     }

@@ -12,7 +12,7 @@ import weltwright.trace.capture.KnifeMark;
 
 /**
  * A knife that lies across a pencil, rendered by a program that knows nothing of ours, with its true outline. Bounds
- * are the errors measured plus a fifth; without the mark pencil and knife are traced as one.
+ * are the errors measured plus a fifth; without the mark the photo is refused.
  */
 class KnifeMarkTest {
     @Test

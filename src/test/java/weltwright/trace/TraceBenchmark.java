@@ -26,8 +26,8 @@ import weltwright.image.Photo;
  * same machine. Memory is the resident set at its highest, as Linux counts it, the virtual machine with it.
  */
 public final class TraceBenchmark {
-    private static final int WARM_UP = 40;
-    private static final int MEASURED = 25;
+    private static final int WARM_UP = 10;
+    private static final int MEASURED = 9;
     private static final int SEED = 12;
 
     /**

@@ -62,7 +62,7 @@ public final class BladeCheck {
      * @param outline closed, on the ground
      * @throws UserFacingException where it is not
      */
-    public static void checkAlone(Polyline outline) {
+    public static void checkSolidity(Polyline outline) {
         Polygon polygon = outline.polygon();
         if (polygon.getArea() < LEAST_SOLIDITY * polygon.convexHull().getArea()) {
             throw touched();
@@ -74,7 +74,7 @@ public final class BladeCheck {
      *
      * @throws UserFacingException where something does
      */
-    public static void checkSides(Silhouette silhouette) {
+    public static void checkProtrusions(Silhouette silhouette) {
         if (OutlineProtrusion.greatestMm(silhouette.outline().sampled(STEP_MM)) > FARTHEST_PROTRUSION_MM) {
             throw touched();
         }

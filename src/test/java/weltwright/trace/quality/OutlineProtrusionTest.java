@@ -3,19 +3,29 @@ package weltwright.trace.quality;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
+import weltwright.trace.GroundTruthPhoto;
 
-/** What sticks out of a bar of 240 by 24 mm, turned by 30 degrees, against closed-form geometry. */
+/** What sticks out of a bar of 240 by 24 mm, turned by 30 degrees, against closed-form geometry; and out of knives. */
 class OutlineProtrusionTest {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    /** The width of many coins; from memory. */
+    private static final double COIN_MM = 23;
+
+    private static final double BETWEEN_COINS_MM = 12;
 
     /** Columns, rounding and the step along the outline. */
     private static final double TOLERANCE_MM = 0.8;
@@ -48,15 +58,53 @@ class OutlineProtrusionTest {
                 .isLessThan(0.5);
     }
 
+    /** The least protrusion that is refused is 5 mm ({@link BladeCheck}). */
+    @Test
+    void knivesHaveLessThanCoinsThatTouchThem() throws IOException {
+        int touching = 0;
+        int seen = 0;
+        for (Path folder : List.of(GroundTruthPhoto.KNIVES, GroundTruthPhoto.SCENES)) {
+            for (GroundTruthPhoto photo : GroundTruthPhoto.in(folder)) {
+                Polyline knife = photo.outline();
+                assertThat(OutlineProtrusion.greatestMm(knife)).as(photo.name()).isLessThan(3.5);
+                for (double at = 0; at < knife.lengthMm(); at += BETWEEN_COINS_MM) {
+                    Geometry both = knife.polygon().union(coin(knife, at));
+                    if (both instanceof Polygon polygon) {
+                        touching++;
+                        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+                        seen += OutlineProtrusion.greatestMm(closed(ring)) > 5 ? 1 : 0;
+                    }
+                }
+            }
+        }
+        assertThat(touching).isGreaterThan(300);
+        assertThat(seen / (double) touching).isGreaterThan(0.9);
+    }
+
+    /** Returns a coin that a knife covers by a sixth of its diameter. */
+    private static Geometry coin(Polyline knife, double at) {
+        Point edge = knife.at(at);
+        Point out = knife.at(Math.min(at + 0.5, knife.lengthMm()))
+                .minus(edge)
+                .unit()
+                .left()
+                .times(-1);
+        Point middle = edge.plus(out.times(COIN_MM / 3));
+        return GEOMETRY.createPoint(middle.coordinate()).buffer(COIN_MM / 2, 16);
+    }
+
     private static Geometry rectangle(double fromX, double fromY, double toX, double toY) {
         return GEOMETRY.toGeometry(new Envelope(fromX, toX, fromY, toY));
     }
 
     private static double protrusionMm(Geometry shape) {
         Geometry turned = AffineTransformation.rotationInstance(Math.PI / 6).transform(shape);
-        Coordinate[] ring = turned.getCoordinates();
-        return OutlineProtrusion.greatestMm(Polyline.closed(Arrays.stream(ring, 0, ring.length - 1)
+        return OutlineProtrusion.greatestMm(closed(turned.getCoordinates()));
+    }
+
+    private static Polyline closed(Coordinate[] ring) {
+        return Polyline.closed(Arrays.stream(ring, 0, ring.length - 1)
                 .map(c -> new Point(c.x, c.y))
-                .toList()));
+                .toList());
     }
 }

@@ -77,7 +77,6 @@ public class PhotoCanvas extends DrawingCanvas {
         bindKey("shift RIGHT", () -> moveSelection(FAR_NUDGE_PX, 0));
         bindKey("shift UP", () -> moveSelection(0, -FAR_NUDGE_PX));
         bindKey("shift DOWN", () -> moveSelection(0, FAR_NUDGE_PX));
-        bindKey("DELETE", () -> setMarks(List.of()));
         bindKey("ESCAPE", () -> {
             preview = Optional.empty();
             stroke.clear();
@@ -130,6 +129,11 @@ public class PhotoCanvas extends DrawingCanvas {
 
     private List<KnifeMark> marks() {
         return model.job().settings().marks();
+    }
+
+    /** Removes all marks of what is knife and what is not. */
+    void removeMarks() {
+        setMarks(List.of());
     }
 
     private void setMarks(List<KnifeMark> marks) {

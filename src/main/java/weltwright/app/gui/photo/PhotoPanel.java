@@ -63,6 +63,11 @@ public final class PhotoPanel extends JPanel {
         knifeButton.addActionListener(e -> choose(knifeButton, notKnifeButton));
         canvas.bindKey("pressed O", () -> clickIfShowing(notKnifeButton));
         canvas.bindKey("pressed I", () -> clickIfShowing(knifeButton));
+        canvas.bindKey("DELETE", () -> {
+            if (brushes.isShowing()) {
+                canvas.removeMarks();
+            }
+        });
         brushes.add(notKnifeButton);
         brushes.add(knifeButton);
         backButton.setName("back to outline");
