@@ -40,8 +40,10 @@ final class LengthParser {
     /** The number of digits is bounded and there is no exponent, so that the value cannot overflow. */
     private static final String DECIMAL = "\\d{1,9}(?:[.,]\\d{0,15})?|[.,]\\d{1,15}";
 
+    /** A unit begins with what no number has, so that the time to match grows with the length and not its square. */
     private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("(?<number>[\\d.,/\\-\\s]*[\\d.,])\\s*(?<unit>\\D*)");
+            Pattern.compile("(?<number>[\\d.,/\\-\\s]*[\\d.,])\\s*(?<unit>(?:[\\p{L}\"]\\D*)?)");
+
     private static final Pattern PLAIN = Pattern.compile(DECIMAL);
     private static final Pattern FRACTION =
             Pattern.compile("(?:(?<whole>\\d{1,9})(?:\\s*-\\s*|\\s+))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})");

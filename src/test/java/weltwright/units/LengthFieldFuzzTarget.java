@@ -30,7 +30,8 @@ public final class LengthFieldFuzzTarget {
         FuzzedInput.unlessRefused(() -> COUNT.read(typed))
                 .ifPresent(number -> assertThat(number).isBetween(5.0, 2000.0));
         FuzzedInput.unlessRefused(() -> NAME.read(typed))
-                .ifPresent(name -> assertThat(name.length()).isLessThanOrEqualTo(60));
+                .ifPresent(name ->
+                        assertThat(name.codePointCount(0, name.length())).isLessThanOrEqualTo(60));
     }
 
     private static void check(LengthField field, double mm) {
