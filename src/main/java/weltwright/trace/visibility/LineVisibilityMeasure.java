@@ -58,9 +58,14 @@ record LineVisibilityMeasure<L>(ToDoubleFunction<L> of, double typical, double n
                 .toArray();
     }
 
-    /** Returns false where lines do not stand out from noise. */
-    boolean isReliable() {
-        return typical > SIGNIFICANT * noise;
+    /**
+     * Returns false where lines do not stand out from noise, which is taken to be the same, in grey levels, at any
+     * brightness.
+     *
+     * @param brightness of the ground there, as a part of that of the ground as a whole
+     */
+    boolean isReliable(double brightness) {
+        return typical * brightness > SIGNIFICANT * noise;
     }
 
     boolean isTypical(L sample) {

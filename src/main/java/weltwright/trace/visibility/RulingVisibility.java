@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Location;
 import weltwright.camera.CameraView;
 import weltwright.camera.rectification.LineStripSampler;
 import weltwright.geometry.Point;
+import weltwright.geometry.fit.OrderStatistic;
 import weltwright.image.DecodedPhoto;
 import weltwright.trace.appearance.RulingPattern;
 
@@ -55,6 +56,10 @@ public final class RulingVisibility {
         double along(double[] typical) {
             return step[0] * typical[0] + step[1] * typical[1] + step[2] * typical[2];
         }
+
+        double brightness() {
+            return ground[0] + ground[1] + ground[2];
+        }
     }
 
     /** Samples all lines within the extent of the ruling. */
@@ -65,9 +70,15 @@ public final class RulingVisibility {
         List<PrintVisibility.Observation> observations = new ArrayList<>();
         List<Point> unclear = new ArrayList<>();
         double[] lineColour = new double[3];
-        if (measure.isReliable()) {
+        if (measure.isReliable(1)) {
+            double lit = OrderStatistic.median(
+                    samples.stream().mapToDouble(LineSample::brightness).toArray());
             for (LineSample sample : samples) {
-                if (sample.even() && measure.isTypicalOrBolder(sample)) {
+                // In the dark, noise resembles lines. What shows none counts as hidden there: a blade is black, and no
+                // shadow of the size of a sample.
+                if (sample.even()
+                        && measure.isTypicalOrBolder(sample)
+                        && measure.isReliable(sample.brightness() / lit)) {
                     observations.add(new PrintVisibility.Observation(sample.at(), true));
                     for (int k = 0; k < 3; k++) {
                         lineColour[k] += sample.step()[k] * sample.ground()[k];

@@ -84,7 +84,7 @@ public final class SheetPrintVisibility {
         double[] lineColour = new double[3];
         LineVisibilityMeasure<LineSample> darkness = LineVisibilityMeasure.of(lines, LineSample::darkness);
         LineVisibilityMeasure<LineSample> blueness = LineVisibilityMeasure.of(lines, LineSample::blueness);
-        if (darkness.isReliable()) {
+        if (darkness.isReliable(1)) {
             for (LineSample sample : lines) {
                 if (sample.even() && darkness.isTypical(sample) && !blueness.isSignificantlyLower(sample)) {
                     observations.add(new PrintVisibility.Observation(sample.at(), true));

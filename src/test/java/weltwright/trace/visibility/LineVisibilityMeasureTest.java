@@ -25,7 +25,10 @@ class LineVisibilityMeasureTest {
         assertThat(measure.typical()).isCloseTo(20.32, within(0.15));
         // Half of those above the median of all lie within 0.425 standard deviations of it.
         assertThat(measure.noise()).isCloseTo(0.425, within(0.08));
-        assertThat(measure.isReliable()).isTrue();
+        assertThat(measure.isReliable(1)).isTrue();
+        // Of the typical value 20.32, a tenth is more than four times the noise, and a twentieth is less.
+        assertThat(measure.isReliable(0.1)).isTrue();
+        assertThat(measure.isReliable(0.05)).isFalse();
         assertThat(measure.isTypical(19.0)).isTrue();
         assertThat(measure.isTypical(10.0)).isFalse();
         assertThat(measure.isTypicalOrBolder(45.0))
@@ -40,7 +43,7 @@ class LineVisibilityMeasureTest {
 
     @Test
     void saysThatNothingStandsOutFromNoise() {
-        assertThat(LineVisibilityMeasure.of(samples(1), d -> d).isReliable()).isFalse();
+        assertThat(LineVisibilityMeasure.of(samples(1), d -> d).isReliable(1)).isFalse();
     }
 
     @Test
