@@ -121,11 +121,12 @@ public final class WrapAccuracy {
         double heel = knife.landmarks().heel().x() - JUST_BEFORE_MM;
         List<Width> widths = new ArrayList<>();
         List<Width> wanted = new ArrayList<>();
-        for (int i = 0; i + 1 < sewn.points(); i++) {
+        int points = sewn.points();
+        for (int i = 0; i + 1 < points; i++) {
             Point at = sewn.plane.points().get(i);
             Point next = sewn.plane.points().get(i + 1);
             Point along = next.minus(at);
-            double rowMm = sewn.plane.stationsMm()[i];
+            double rowMm = sewn.stationsMm[i];
             if (along.x() <= Math.abs(along.y())
                     || at.x() > knife.landmarks().tip().x() - 1.5) {
                 break;
@@ -170,6 +171,7 @@ public final class WrapAccuracy {
     /**
      * The main row in the knife's plane and on the leather, in as many pieces of the same lengths.
      *
+     * @param stationsMm of the points in the plane
      * @param sewnMm how much of it is sewn
      * @param weltedMm how much of it runs over the welt
      */
@@ -177,6 +179,7 @@ public final class WrapAccuracy {
             double foldMm,
             Polyline plane,
             Polyline flat,
+            double[] stationsMm,
             double sewnMm,
             double weltedMm,
             PulledStrip strip,
@@ -196,6 +199,7 @@ public final class WrapAccuracy {
                     form.foldMm(),
                     form.row(),
                     leather.face().row(),
+                    form.row().stationsMm(),
                     form.sewnMm(),
                     form.weltedMm(),
                     new PulledStrip(spec, welt),
@@ -209,14 +213,14 @@ public final class WrapAccuracy {
         /** How many points of the row are sewn. */
         int points() {
             int points = 0;
-            while (points < plane.points().size() && plane.stationsMm()[points] <= sewnMm) {
+            while (points < plane.points().size() && stationsMm[points] <= sewnMm) {
                 points++;
             }
             return points;
         }
 
         int everyPoint() {
-            return (int) Math.round(STATION_MM / plane.stationsMm()[1]);
+            return (int) Math.round(STATION_MM / stationsMm[1]);
         }
 
         private Point plane(int k) {
@@ -267,7 +271,7 @@ public final class WrapAccuracy {
             // It is skived over three thicknesses, or half of the row if that is less, and over the margin beyond that.
             double margin = Math.min(spec.stitching().marginMm(), spec.welt().innerMarginMm());
             double skive = Math.min(3 * strip.weltMm(), weltedMm / 2) + margin;
-            double left = weltedMm + margin - plane.stationsMm()[point];
+            double left = weltedMm + margin - stationsMm[point];
             return Math.max(0, Math.min(1, left / skive));
         }
 
