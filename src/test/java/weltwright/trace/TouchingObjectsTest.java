@@ -48,6 +48,8 @@ class TouchingObjectsTest {
                 "pencil-at-point",
                 "pencil-under-blade",
                 "pencil-under-handle",
+                "pencil-along-back",
+                "pencil-along-handle",
                 "coin-at-point",
                 "coin-at-belly",
                 "coin-at-heel",

@@ -45,6 +45,9 @@ public final class BladeCheck {
     /** How far something sticks out at most that is part of a knife; chosen by eye. */
     private static final double FARTHEST_PROTRUSION_MM = 5;
 
+    /** How far a side turns back at most, at a bent guard or a beaked butt: known knives do by up to 1.2; by eye. */
+    private static final double LONGEST_OVERHANG_MM = 10;
+
     /** Distance of the points of the outline that are compared; chosen by eye. */
     private static final double STEP_MM = 0.25;
 
@@ -56,15 +59,16 @@ public final class BladeCheck {
     private BladeCheck() {}
 
     /**
-     * Checks that an outline is as full as a knife's. One that was followed round a pencil that touches the knife is
-     * not.
+     * Checks that an outline is as full as a knife's, and that no side of it turns back far. One that was followed
+     * round a pencil is not, whether that touches the knife across or runs beside it.
      *
      * @param outline closed, on the ground
      * @throws UserFacingException where it is not
      */
     public static void checkSolidity(Polyline outline) {
         Polygon polygon = outline.polygon();
-        if (polygon.getArea() < LEAST_SOLIDITY * polygon.convexHull().getArea()) {
+        if (polygon.getArea() < LEAST_SOLIDITY * polygon.convexHull().getArea()
+                || OutlineProtrusion.overhangMm(outline) > LONGEST_OVERHANG_MM) {
             throw touched();
         }
     }

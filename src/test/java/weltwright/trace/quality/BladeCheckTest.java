@@ -78,6 +78,24 @@ class BladeCheckTest {
                 .hasMessageContaining("touches the knife");
     }
 
+    /** A pencil of 7 mm leans on the back of a kitchen knife, whose shadow fills the gap up to 50 mm from its end. */
+    @Test
+    void refusesAPencilAlongTheBack() {
+        assertThatThrownBy(() -> BladeCheck.checkSolidity(Polyline.closed(List.of(
+                        p(-105, -12),
+                        p(0, -12),
+                        p(150, -3),
+                        p(150, 3),
+                        p(40, 18),
+                        p(-50, 25),
+                        p(-50, 18),
+                        p(0, 14),
+                        p(0, 10),
+                        p(-105, 12)))))
+                .isInstanceOf(UserFacingException.class)
+                .hasMessageContaining("touches the knife");
+    }
+
     @Test
     void refusesAHandleAlone() {
         Silhouette handle = knife(List.of(p(30, -12), p(30.5, 12)), p(30.5, 12));

@@ -58,6 +58,28 @@ class OutlineProtrusionTest {
                 .isLessThan(0.5);
     }
 
+    /** A bar of 7 mm lies beside it, 2 mm apart, and joins it for the last 30 of its 100 mm. */
+    @Test
+    void aSideTurnsBackAlongWhatLiesBesideIt() {
+        Geometry knife = rectangle(0, 0, 240, 24);
+        Geometry joint = rectangle(170, 24, 200, 26);
+        Geometry both = knife.union(joint).union(rectangle(100, 26, 200, 33));
+        assertThat(overhangMm(both)).isCloseTo(70, within(TOLERANCE_MM));
+        assertThat(overhangMm(knife.union(joint))).isLessThan(TOLERANCE_MM);
+    }
+
+    /** The greatest overhang that is not refused is 10 mm ({@link BladeCheck}). */
+    @Test
+    void knivesTurnBackByLittle() throws IOException {
+        for (Path folder : List.of(GroundTruthPhoto.KNIVES, GroundTruthPhoto.SCENES)) {
+            for (GroundTruthPhoto photo : GroundTruthPhoto.in(folder)) {
+                assertThat(OutlineProtrusion.overhangMm(photo.outline()))
+                        .as(photo.name())
+                        .isLessThan(1.5);
+            }
+        }
+    }
+
     /** The least protrusion that is refused is 5 mm ({@link BladeCheck}). */
     @Test
     void knivesHaveLessThanCoinsThatTouchThem() throws IOException {
@@ -98,8 +120,16 @@ class OutlineProtrusionTest {
     }
 
     private static double protrusionMm(Geometry shape) {
+        return OutlineProtrusion.greatestMm(turned(shape));
+    }
+
+    private static double overhangMm(Geometry shape) {
+        return OutlineProtrusion.overhangMm(turned(shape));
+    }
+
+    private static Polyline turned(Geometry shape) {
         Geometry turned = AffineTransformation.rotationInstance(Math.PI / 6).transform(shape);
-        return OutlineProtrusion.greatestMm(closed(turned.getCoordinates()));
+        return closed(turned.getCoordinates());
     }
 
     private static Polyline closed(Coordinate[] ring) {
