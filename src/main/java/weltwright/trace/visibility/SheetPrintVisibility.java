@@ -40,12 +40,6 @@ public final class SheetPrintVisibility {
      */
     private static final double INWARD_MM = 1;
 
-    /**
-     * No part of a sheet is so many times as large in the photo as its mean: perspective is weaker than that; chosen by
-     * eye.
-     */
-    private static final double LARGEST_SCALE = 4;
-
     /** Greatest difference of the paper on the two sides of a line, as a part of their sum; chosen by eye. */
     private static final double UNEVEN = 0.06;
 
@@ -65,14 +59,12 @@ public final class SheetPrintVisibility {
     private final PrintScale scale;
     private final DecodedPhoto picture;
     private final CameraView view;
-    private final double pxPerMm;
 
     public SheetPrintVisibility(ReferenceSheet sheet, PrintScale scale, DecodedPhoto picture, CameraView view) {
         this.sheet = sheet;
         this.scale = scale;
         this.picture = picture;
         this.view = view;
-        this.pxPerMm = view.pxPerMm();
         this.frameAsideMm = (sheet.squareMm() - sheet.markerMm()) / 4;
     }
 
@@ -282,22 +274,9 @@ public final class SheetPrintVisibility {
         return new Point(p.x() * scale.x(), p.y() * scale.y());
     }
 
-    /** Returns whether all of a sample lies in the photo; print outside of it is neither visible nor hidden. */
+    /** Returns whether the middle of a sample lies in the photo; print outside of it is neither visible nor hidden. */
     private boolean isInPicture(Point at) {
-        double reach = Math.max(ALONG_MM, Math.max(LINE_ASIDE_MM, frameAsideMm));
-        if (isSeen(at, LARGEST_SCALE * reach * pxPerMm)) {
-            return true;
-        }
-        return isSeen(at.plus(new Point(-reach, -reach)), 0)
-                && isSeen(at.plus(new Point(reach, -reach)), 0)
-                && isSeen(at.plus(new Point(-reach, reach)), 0)
-                && isSeen(at.plus(new Point(reach, reach)), 0);
-    }
-
-    private boolean isSeen(Point place, double marginPx) {
-        Point px = view.pixel(Plane.GROUND.pointAbove(place));
-        return Math.min(px.x(), px.y()) >= marginPx
-                && px.x() <= picture.widthPx() - 1 - marginPx
-                && px.y() <= picture.heightPx() - 1 - marginPx;
+        Point px = view.pixel(Plane.GROUND.pointAbove(at));
+        return Math.min(px.x(), px.y()) >= 0 && px.x() <= picture.widthPx() - 1 && px.y() <= picture.heightPx() - 1;
     }
 }
