@@ -28,10 +28,10 @@ public final class TraceAccuracyReport {
 
                 Made by `weltwright.trace.TraceAccuracyReport` (DEVELOPERS.md says how to run it). The ruler is
                 `OutlineDistance`: best rigid fit without scale, distances both ways every 0.5 mm, the last 10 mm at the
-                butt left out. The program was told the two thicknesses, how much lower the tip lies, and what the
-                knife lies on; nothing else. All lengths are mm. *Claimed* is the error that the program states for 95
-                of 100 points; *covered* is the share of the sampled errors that lie within it; *marked* is the length
-                of outline that it asks the user to look at.
+                butt left out. The program was told the two thicknesses, whether the handle's section is round, oval or a
+                slab, how much lower the tip lies, and what the knife lies on; nothing else. All lengths are mm.
+                *Claimed* is the error that the program states for 95 of 100 points; *covered* is the share of the
+                sampled errors that lie within it; *marked* is the length of outline that it asks the user to look at.
                 """);
         List<TraceOutcome.Found> all = new ArrayList<>();
         all.addAll(section(page, "Photos of six knives, 7 megapixels", GroundTruthPhoto.in(GroundTruthPhoto.KNIVES)));
