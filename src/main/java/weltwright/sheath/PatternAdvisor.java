@@ -9,6 +9,7 @@ import weltwright.fit.DrawCheck.Side;
 import weltwright.fit.DrawPath;
 import weltwright.fit.Retention;
 import weltwright.knife.CrossSection;
+import weltwright.knife.CrossSections;
 import weltwright.knife.Knife;
 import weltwright.sheath.pattern.Advice;
 import weltwright.sheath.pattern.Seam;
@@ -125,9 +126,12 @@ final class PatternAdvisor {
     private static Optional<Advice> emptyCorner(Knife knife, SheathSpec spec) {
         double height =
                 knife.landmarks().spineStart().y() - knife.landmarks().heel().y();
-        double x =
-                Math.max(knife.landmarks().heel().x(), knife.landmarks().tip().x() - BEFORE_TIP_MM);
-        double falls = knife.landmarks().spineStart().y() - knife.sectionAt(x).spineMm();
+        CrossSections sections = knife.sections();
+        // The tip of a job that was edited by hand need not lie on its outline.
+        double x = Math.min(
+                Math.max(knife.landmarks().heel().x(), knife.landmarks().tip().x() - BEFORE_TIP_MM),
+                sections.toMm() - BEFORE_TIP_MM);
+        double falls = knife.landmarks().spineStart().y() - sections.at(x).spineMm();
         return spec.kind() == SheathKind.FOLDED && falls > FALLS_FAR * height
                 ? Optional.of(new Advice.EmptyCorner(falls))
                 : Optional.empty();

@@ -1,6 +1,7 @@
 package weltwright.sheath;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -297,6 +298,16 @@ class PatternTest {
         assertThat(PatternMaker.make(TestKnives.dropPoint(), TestSpecs.bladeAlone(SheathKind.FOLDED))
                         .advice())
                 .noneMatch(Advice.EmptyCorner.class::isInstance);
+    }
+
+    /** As in a job file that somebody edited. */
+    @Test
+    void aTipOffTheOutlineStillGivesAPattern() {
+        Knife knife = TestKnives.dropPoint();
+        Knife edited = knife.withLandmarks(
+                knife.landmarks().withTip(knife.landmarks().tip().plus(new Point(30, 0))));
+        assertThatCode(() -> PatternMaker.make(edited, TestSpecs.bladeAlone(SheathKind.FOLDED)))
+                .doesNotThrowAnyException();
     }
 
     private static List<Advice> advice(String shape, SheathKind kind) {
