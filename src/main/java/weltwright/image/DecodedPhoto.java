@@ -128,9 +128,7 @@ public final class DecodedPhoto implements AutoCloseable {
      * beforehand.
      */
     private static boolean isForImageIo(Photo photo) {
-        return photo.format() == ImageFormat.TIFF
-                || photo.format() == ImageFormat.BMP
-                || !photo.integrity().regular();
+        return !photo.integrity().regular() || photo.format() == ImageFormat.TIFF || photo.format() == ImageFormat.BMP;
     }
 
     private static Mat decodeByImageIo(Photo photo) {

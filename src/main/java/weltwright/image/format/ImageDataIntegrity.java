@@ -15,8 +15,8 @@ public record ImageDataIntegrity(boolean regular, Optional<PixelRectangle> damag
     private static final ImageDataIntegrity SOUND = new ImageDataIntegrity(true, Optional.empty());
 
     /**
-     * Checks JPEG and PNG data. TIFF, BMP and WebP carry no checksum or code that shows damage, so they are reported as
-     * sound.
+     * Checks JPEG and PNG data, and the length of BMP data. TIFF and WebP carry no checksum or code that shows damage,
+     * so they are reported as sound.
      *
      * @param orientation Exif orientation, 1 to 8
      * @throws IllegalArgumentException where nothing can be decoded
@@ -28,7 +28,11 @@ public record ImageDataIntegrity(boolean regular, Optional<PixelRectangle> damag
                 PngValidator.check(file);
                 yield SOUND;
             }
-            case TIFF, BMP, WEBP -> SOUND;
+            case BMP -> {
+                BmpValidator.check(file);
+                yield SOUND;
+            }
+            case TIFF, WEBP -> SOUND;
         };
     }
 }
