@@ -174,7 +174,7 @@ public final class Tracer {
             // Who has marked what is knife has seen whether something touches it.
             boolean knifeIsMarked = settings.marks().stream().anyMatch(KnifeMark::isKnife);
             if (!knifeIsMarked) {
-                BladeCheck.checkSolidity(edgeOnGround);
+                BladeCheck.checkSolidityAndOverhang(edgeOnGround);
             }
             checkAgainstPrint(edgeOnGround, hidden.visibility().observations());
             progress.at(TEXTS.text("tracer.building-the-outline"), 0.8);

@@ -65,7 +65,7 @@ public final class BladeCheck {
      * @param outline closed, on the ground
      * @throws UserFacingException where it is not
      */
-    public static void checkSolidity(Polyline outline) {
+    public static void checkSolidityAndOverhang(Polyline outline) {
         Polygon polygon = outline.polygon();
         if (polygon.getArea() < LEAST_SOLIDITY * polygon.convexHull().getArea()
                 || OutlineProtrusion.overhangMm(outline) > LONGEST_OVERHANG_MM) {

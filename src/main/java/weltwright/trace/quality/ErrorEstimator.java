@@ -153,9 +153,9 @@ public final class ErrorEstimator {
     }
 
     /**
-     * Returns the distance within which 95 % of points lie whose errors are normal, each of a variance of its own. It
-     * is that of the mean variance: mixtures of normal distributions differ in their tails and near 0, and hardly at 95
-     * % (the double exponential, which is one, by a twelfth).
+     * Returns the distance within which 95 of 100 points lie whose errors are normal, each of a variance of its own. It
+     * is taken to be that of one normal distribution of the mean variance, which mixtures of normal distributions
+     * hardly depart from at this percentage: the double exponential, which is one, by a twelfth.
      */
     private static double error95(double[] variances) {
         return WITHIN_95 * Math.sqrt(Arrays.stream(variances).average().orElse(0));

@@ -74,8 +74,9 @@ public final class RulingVisibility {
             double lit = OrderStatistic.median(
                     samples.stream().mapToDouble(LineSample::brightness).toArray());
             for (LineSample sample : samples) {
-                // In the dark, noise resembles lines. What shows none counts as hidden there: a blade is black, and no
-                // shadow of the size of a sample.
+                // In the dark, noise resembles lines, so that none is seen there. Where no line shows, it counts as
+                // hidden even so: deep black is a blade's, and a shadow is seldom that dark over the length of a
+                // sample.
                 if (sample.even()
                         && measure.isTypicalOrBolder(sample)
                         && measure.isReliable(sample.brightness() / lit)) {

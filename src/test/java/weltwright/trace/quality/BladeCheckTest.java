@@ -45,7 +45,7 @@ class BladeCheckTest {
     /** A dagger of 25 by 5 cm at its guard is about as wide for its length as daggers are: common practice. */
     @Test
     void letsAWideGuardBe() {
-        assertThatCode(() -> BladeCheck.checkSolidity(Polyline.closed(List.of(
+        assertThatCode(() -> BladeCheck.checkSolidityAndOverhang(Polyline.closed(List.of(
                         p(-120, -14),
                         p(-8, -12),
                         p(-8, -25),
@@ -63,7 +63,7 @@ class BladeCheckTest {
     /** A pencil of 175 mm across the point of a kitchen knife. */
     @Test
     void refusesAPencilAcrossThePoint() {
-        assertThatThrownBy(() -> BladeCheck.checkSolidity(Polyline.closed(List.of(
+        assertThatThrownBy(() -> BladeCheck.checkSolidityAndOverhang(Polyline.closed(List.of(
                         p(-105, -12),
                         p(0, -12),
                         p(150, -3),
@@ -81,7 +81,7 @@ class BladeCheckTest {
     /** A pencil of 7 mm leans on the back of a kitchen knife, whose shadow fills the gap up to 50 mm from its end. */
     @Test
     void refusesAPencilAlongTheBack() {
-        assertThatThrownBy(() -> BladeCheck.checkSolidity(Polyline.closed(List.of(
+        assertThatThrownBy(() -> BladeCheck.checkSolidityAndOverhang(Polyline.closed(List.of(
                         p(-105, -12),
                         p(0, -12),
                         p(150, -3),
