@@ -9,17 +9,17 @@ import java.nio.ByteOrder;
  * BITMAPINFOHEADER of the Windows GDI reference.
  */
 final class BmpValidator {
-    /** Length of the file, start of the pixels, length of the second header and its fields, from the file's start. */
-    private static final int FILE_LENGTH = 2;
+    /** Offsets of fields from the start of the file, in bytes. The second header begins with its own length. */
+    private static final int FILE_LENGTH_AT = 2;
 
-    private static final int PIXELS_START = 10;
-    private static final int HEADER_LENGTH = 14;
-    private static final int WIDTH = 18;
-    private static final int HEIGHT = 22;
-    private static final int BITS_PER_PIXEL = 28;
-    private static final int COMPRESSION = 30;
+    private static final int PIXELS_OFFSET_AT = 10;
+    private static final int INFO_HEADER_AT = 14;
+    private static final int WIDTH_AT = 18;
+    private static final int HEIGHT_AT = 22;
+    private static final int BITS_PER_PIXEL_AT = 28;
+    private static final int COMPRESSION_AT = 30;
 
-    /** Length of BITMAPINFOHEADER, the shortest header that has these fields. */
+    /** Length of BITMAPINFOHEADER, the shortest second header that has these fields. */
     private static final int INFO_HEADER_BYTES = 40;
 
     /** Bytes that a writer may append so that the length is a multiple of 4. */
@@ -35,15 +35,15 @@ final class BmpValidator {
      */
     static void check(byte[] file) {
         ByteBuffer header = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
-        if (file.length < HEADER_LENGTH + INFO_HEADER_BYTES
-                || header.getInt(HEADER_LENGTH) < INFO_HEADER_BYTES
-                || header.getInt(COMPRESSION) != 0
-                || header.getInt(FILE_LENGTH) == file.length) {
+        if (file.length < INFO_HEADER_AT + INFO_HEADER_BYTES
+                || header.getInt(INFO_HEADER_AT) < INFO_HEADER_BYTES
+                || header.getInt(COMPRESSION_AT) != 0
+                || header.getInt(FILE_LENGTH_AT) == file.length) {
             return;
         }
-        long rowBits = Math.abs((long) header.getInt(WIDTH)) * header.getShort(BITS_PER_PIXEL);
+        long rowBits = Math.abs((long) header.getInt(WIDTH_AT)) * header.getShort(BITS_PER_PIXEL_AT);
         long rowBytes = (rowBits + 31) / 32 * 4;
-        long end = header.getInt(PIXELS_START) + rowBytes * Math.abs((long) header.getInt(HEIGHT));
+        long end = header.getInt(PIXELS_OFFSET_AT) + rowBytes * Math.abs((long) header.getInt(HEIGHT_AT));
         if (file.length < end || file.length > end + PADDING) {
             throw new IllegalArgumentException(file.length + " bytes, whose pixels end at " + end);
         }
