@@ -11,6 +11,7 @@ import weltwright.trace.appearance.GroundAppearance;
 import weltwright.trace.appearance.GroundPrint;
 import weltwright.trace.edge.EdgePoint;
 import weltwright.trace.edge.EdgeTracker;
+import weltwright.trace.edge.LineEndDisplacement;
 import weltwright.trace.edge.TipSharpener;
 import weltwright.trace.ground.TraceableGround;
 
@@ -48,6 +49,9 @@ public final class KnifeEdgeFollower {
 
     /** Least standard deviation of the average along the edge: that across it. */
     private static final double LEAST_ALONG_PX = 1;
+
+    /** Half the width of the band around a displaced edge: the other edge lies outside of it. Chosen by eye. */
+    private static final double DISPLACED_REACH_MM = 0.5;
 
     /** Distance of the points of the smoothed rough contour; chosen by eye. */
     private static final double ROUGH_STEP_MM = 0.4;
@@ -93,14 +97,17 @@ public final class KnifeEdgeFollower {
 
     /** Returns the edge all around the knife, closed. */
     public List<EdgePoint> around() {
-        Polyline contour = hidden.contour()
-                .smoothed(hidden.roughMm(), ROUGH_STEP_MM)
-                .map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
+        Polyline contour = inPhoto(hidden.contour().smoothed(hidden.roughMm(), ROUGH_STEP_MM));
         TipSharpener tips = new TipSharpener(
                 picture,
                 pxPerMm,
                 px -> hidden.pattern().printAt(view.intersection(px, Plane.GROUND)) == GroundPrint.NONE);
-        return follow(contour, Double.POSITIVE_INFINITY, tips::sharpen);
+        List<EdgePoint> edge = follow(contour, Double.POSITIVE_INFINITY, tips::sharpen);
+        Pass last = PASSES.get(PASSES.size() - 1);
+        return LineEndDisplacement.displaced(onGround(edge, view), appearance())
+                .map(moved -> moved.smoothed(last.smoothMm(), last.stepMm()))
+                .map(moved -> locate(inPhoto(moved), last, DISPLACED_REACH_MM))
+                .orElse(edge);
     }
 
     /**
@@ -114,7 +121,6 @@ public final class KnifeEdgeFollower {
     }
 
     private List<EdgePoint> follow(Polyline rough, double mostReachMm, UnaryOperator<Polyline> tipSharpening) {
-        GroundAppearance ground = appearance();
         Polyline near = rough;
         List<EdgePoint> edge = List.of();
         for (Pass pass : PASSES) {
@@ -122,16 +128,32 @@ public final class KnifeEdgeFollower {
                 Polyline last = new Polyline(edge.stream().map(EdgePoint::pixel).toList(), rough.closed());
                 near = tipSharpening.apply(last).smoothed(pass.smoothMm() * pxPerMm, pass.stepMm() * pxPerMm);
             }
-            edge = new EdgeTracker(
-                            picture,
-                            ground,
-                            SAMPLES_PER_MM / pxPerMm,
-                            pass.stepMm() * pxPerMm,
-                            Math.min(pass.reachMm(), mostReachMm) * pxPerMm,
-                            Math.max(LEAST_ALONG_PX, pass.alongMm() * pxPerMm))
-                    .locate(near);
+            edge = locate(near, pass, Math.min(pass.reachMm(), mostReachMm));
         }
         return edge;
+    }
+
+    private List<EdgePoint> locate(Polyline near, Pass pass, double reachMm) {
+        return new EdgeTracker(
+                        picture,
+                        appearance(),
+                        SAMPLES_PER_MM / pxPerMm,
+                        pass.stepMm() * pxPerMm,
+                        reachMm * pxPerMm,
+                        Math.max(LEAST_ALONG_PX, pass.alongMm() * pxPerMm))
+                .locate(near);
+    }
+
+    private Polyline inPhoto(Polyline onGround) {
+        return onGround.map(p -> view.pixel(Plane.GROUND.pointAbove(p)));
+    }
+
+    /** Returns the edge around a knife on the ground's plane, counter-clockwise. */
+    static Polyline onGround(List<EdgePoint> edge, CameraView view) {
+        Polyline onGround = Polyline.closed(edge.stream()
+                .map(point -> view.intersection(point.pixel(), Plane.GROUND))
+                .toList());
+        return onGround.signedAreaMm2() < 0 ? onGround.reversed() : onGround;
     }
 
     private GroundAppearance appearance() {

@@ -165,9 +165,7 @@ public final class Tracer {
         progress.at(TEXTS.text("tracer.following-its-edge"), 0.6);
         List<EdgePoint> edge = new KnifeEdgeFollower(fine, fineView, hidden).around();
         checkInside(fine, edge);
-        Polyline edgeOnGround = Polyline.closed(edge.stream()
-                .map(point -> fineView.intersection(point.pixel(), Plane.GROUND))
-                .toList());
+        Polyline edgeOnGround = KnifeEdgeFollower.onGround(edge, fineView);
         SilhouetteBuilder.Built built;
         Assessment assessment;
         try {

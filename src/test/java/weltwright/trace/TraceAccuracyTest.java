@@ -63,7 +63,7 @@ class TraceAccuracyTest {
 
     private static final List<Scene> TRACED = List.of(
             new Scene("clip-mat-black", 0.43, 1.57, 0.20),
-            new Scene("clip-sheet-a4", 1.12, 1.28, 0.16),
+            new Scene("clip-sheet-a4", 0.39, 1.19, 0.13),
             new Scene("dagger-mat-blue", 0.85, 1.98, 1.33),
             new Scene("hunter-sheet-letter", 0.65, 2.57, 1.08),
             new Scene("paring-graph", 0.46, 0.87, 0.09),
@@ -71,7 +71,7 @@ class TraceAccuracyTest {
             new Scene("recurve-mat-inch", 0.29, 0.83, 0.45),
             new Scene("recurve-sheet-a4", 0.24, 6.50, 0.22),
             new Scene("skinner-sheet-a4", 0.37, 0.67, 0.13),
-            new Scene("skinner-sheet-letter", 0.63, 1.21, 0.17),
+            new Scene("skinner-sheet-letter", 0.31, 0.48, 0.48),
             new Scene("tanto-graph", 0.16, 0.62, 0.19),
             new Scene("tanto-paper-a4", 1.22, 2.76, 0.81));
 
