@@ -102,7 +102,10 @@ public final class LineEndDisplacement {
         return Arrays.stream(bulge).allMatch(b -> b == 0) ? Optional.empty() : Optional.of(moved(ends, bulge));
     }
 
-    /** Returns the curve moved outwards, without the bulges. */
+    /**
+     * Returns the curve moved outwards, without the bulges. Between two lines at which it bulges, the displacement is
+     * interpolated; elsewhere it is that at the nearer line.
+     */
     private Polyline moved(List<LineEnd> ends, double[] bulge) {
         List<Point> moved = new ArrayList<>();
         for (int k = 0; k < bulge.length; k++) {
@@ -149,10 +152,14 @@ public final class LineEndDisplacement {
         return Math.min(BESIDE, Math.floorMod(next.first() - end.last(), points.size()) / 2);
     }
 
-    /** Returns the lines that end at the curve. */
+    /** Returns the lines that end at the curve, in order. Begins beside a line, so that none is cut in two. */
     private List<LineEnd> ends() {
         List<LineEnd> ends = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
+        int start = 0;
+        while (start < points.size() && isAtEnd(start)) {
+            start++;
+        }
+        for (int i = start; i < start + points.size(); i++) {
             if (isAtEnd(i)) {
                 int last = ends.size() - 1;
                 if (last >= 0 && i - ends.get(last).last() <= GAP) {
