@@ -2,10 +2,8 @@ package weltwright.trace.edge;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import weltwright.geometry.Point;
 import weltwright.geometry.Polyline;
 import weltwright.trace.appearance.GroundAppearance;
@@ -45,8 +43,11 @@ public final class LineEndDisplacement {
     /** Fewest lines in a row that must agree; chosen by eye. */
     private static final int FEWEST = 4;
 
-    /** Least displacement, several times the noise of the curve; chosen by eye. */
-    private static final double LEAST_MM = 0.35;
+    /** Least length of the curve between them; chosen by eye. */
+    private static final double LEAST_LENGTH_MM = 25;
+
+    /** Least displacement: blur and the curve's noise move a line's end by less. Chosen by eye. */
+    private static final double LEAST_MM = 0.4;
 
     private final List<Point> points;
     private final GroundAppearance ground;
@@ -88,18 +89,20 @@ public final class LineEndDisplacement {
         for (int k = 0; k < count; k++) {
             bulge[k] = bulgeMm(ends.get((k - 1 + count) % count), ends.get(k), ends.get((k + 1) % count));
         }
-        boolean[] agrees = new boolean[count];
+        double[] agreed = new double[count];
         for (int k = 0; k < count; k++) {
-            if (agreeFrom(bulge, k)) {
-                for (int j = k; j < k + FEWEST; j++) {
-                    agrees[j % count] = true;
+            int run = agreeing(bulge, k);
+            if (run >= FEWEST && lengthMm(ends.get(k), ends.get((k + run - 1) % count)) > LEAST_LENGTH_MM) {
+                for (int j = k; j < k + run; j++) {
+                    agreed[j % count] = bulge[j % count];
                 }
             }
         }
-        for (int k = 0; k < count; k++) {
-            bulge[k] = agrees[k] ? bulge[k] : 0;
-        }
-        return Arrays.stream(bulge).allMatch(b -> b == 0) ? Optional.empty() : Optional.of(moved(ends, bulge));
+        return Arrays.stream(agreed).allMatch(b -> b == 0) ? Optional.empty() : Optional.of(moved(ends, agreed));
+    }
+
+    private double lengthMm(LineEnd from, LineEnd to) {
+        return Math.floorMod(to.middle() - from.middle(), points.size()) * STEP_MM;
     }
 
     /**
@@ -129,15 +132,13 @@ public final class LineEndDisplacement {
         return Polyline.closed(moved);
     }
 
-    /** Returns whether the curve bulges to the same side at a line and those that follow. */
-    private static boolean agreeFrom(double[] bulge, int first) {
-        if (bulge.length < FEWEST) {
-            return false;
+    /** Returns the number of lines, from one on, at which the curve bulges to the same side. */
+    private static int agreeing(double[] bulge, int first) {
+        int run = 0;
+        while (run < bulge.length && Math.signum(bulge[first]) * bulge[(first + run) % bulge.length] > LEAST_MM) {
+            run++;
         }
-        DoubleSummaryStatistics some = IntStream.range(first, first + FEWEST)
-                .mapToDouble(j -> bulge[j % bulge.length])
-                .summaryStatistics();
-        return some.getMin() > LEAST_MM || some.getMax() < -LEAST_MM;
+        return run;
     }
 
     /** Returns how far the curve at a line lies outside of the chord between the points beside it. */
