@@ -20,8 +20,8 @@ public final class LineEndDisplacement {
     /** Distance of the points of the curve; chosen by eye. */
     private static final double STEP_MM = 0.15;
 
-    /** Half the length of a row across the curve on which a line's end is recognized; chosen by eye. */
-    private static final double ROW_MM = 0.9;
+    /** Half the length of a row across the curve: little more than what shows a line's end. */
+    private static final double ROW_MM = 1.125 * PrintedLineScore.END_MM;
 
     private static final int ROW_SAMPLES = 19;
 

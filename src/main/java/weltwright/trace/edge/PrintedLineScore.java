@@ -12,7 +12,7 @@ import weltwright.trace.appearance.GroundAppearance;
  */
 record PrintedLineScore(double[] scores, double stepMm) {
     /** Length of line to both sides of an end that is compared; chosen by eye. */
-    private static final double END_MM = 0.8;
+    static final double END_MM = 0.8;
 
     /**
      * Scores a row.
